@@ -1,0 +1,20 @@
+package bagclock;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import org.junit.jupiter.api.Test;
+
+class MainTest {
+
+    @Test
+    void anUnknownCommandIsABadRequest() {
+        StringWriter said = new StringWriter();
+
+        int status = Main.commandLine().setErr(new PrintWriter(said)).execute("no-such-command");
+
+        assertThat(status).isEqualTo(2);
+        assertThat(said.toString()).contains("no-such-command");
+    }
+}
