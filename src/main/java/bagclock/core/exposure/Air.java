@@ -34,7 +34,6 @@ public record Air(Celsius temperature, RelativeHumidity humidity) {
             return this;
         }
         return new Air(
-                Celsius.hotterOf(temperature, other.temperature),
-                RelativeHumidity.wetterOf(humidity, other.humidity));
+                Celsius.hotterOf(temperature, other.temperature), RelativeHumidity.wetterOf(humidity, other.humidity));
     }
 }

@@ -14,7 +14,4 @@ import java.util.Optional;
  * @param carrierLimit a limit that the carrier must bear besides the set-point, empty if the maker names none
  */
 public record MakerBake(
-        Celsius temperature,
-        Duration time,
-        Optional<RelativeHumidity> maxHumidity,
-        Optional<Celsius> carrierLimit) {}
+        Celsius temperature, Duration time, Optional<RelativeHumidity> maxHumidity, Optional<Celsius> carrierLimit) {}

@@ -13,7 +13,12 @@ import java.util.Optional;
  * @param carrier what it is in or on when its history begins
  */
 public record Part(
-        List<Rating> ratings, Body body, MakerRules maker, Optional<Celsius> maxBake, CarrierLimit carrier, Prior prior) {
+        List<Rating> ratings,
+        Body body,
+        MakerRules maker,
+        Optional<Celsius> maxBake,
+        CarrierLimit carrier,
+        Prior prior) {
     /**
      * Counts that the part brings along.
      *
