@@ -1,33 +1,156 @@
 package bagclock;
 
+import bagclock.platform.Settings;
+import io.javalin.util.JavalinBindException;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** The command line. Exit status: 0 done, 1 a failure, 2 a bad request. */
 @Command(
         name = "bagclock",
         description = "The clock that starts when a dry bag is opened.",
-        mixinStandardHelpOptions = true)
-public final class Main implements Callable<Integer> {
+        mixinStandardHelpOptions = true,
+        synopsisSubcommandLabel = "COMMAND")
+public final class Main implements Runnable {
+    private static final int USUAL_PORT = 8080;
+
+    @Spec
+    CommandSpec spec;
 
     private Main() {}
 
     /** Runs one command; the process ends with its exit status, or goes on while a server runs. */
     public static void main(String[] args) {
-        int status = commandLine().execute(args);
+        int status = commandLine(Clock.systemUTC()).execute(args);
         if (status != CommandLine.ExitCode.OK) {
             System.exit(status);
         }
     }
 
-    static CommandLine commandLine() {
-        return new CommandLine(new Main());
+    static CommandLine commandLine(Clock clock) {
+        return new CommandLine(new Main())
+                .addSubcommand(new Demo(clock))
+                .addSubcommand(new Serve(clock))
+                .setExecutionExceptionHandler(Main::failed);
     }
 
     @Override
-    public Integer call() {
-        CommandLine.usage(this, System.err);
-        return CommandLine.ExitCode.USAGE;
+    public void run() {
+        throw new ParameterException(spec.commandLine(), "Say what to do.");
+    }
+
+    /** A failure that the operator can mend is said in one line; any other with its trace. */
+    private static int failed(Exception failure, CommandLine command, CommandLine.ParseResult parsed) {
+        if (failure instanceof JavalinBindException) {
+            command.getErr().println("This port is taken. Choose another with --port, or stop what uses it.");
+        } else {
+            failure.printStackTrace(command.getErr());
+        }
+        return CommandLine.ExitCode.SOFTWARE;
+    }
+
+    private static void announce(Site site, PrintWriter out, String what, String address) {
+        Runtime.getRuntime().addShutdownHook(new Thread(site::close, "shutdown"));
+        out.println(what + ": http://" + address + ":" + site.port() + "/");
+        out.flush();
+    }
+
+    /** Shows the invented shop; everything is forgotten when it ends. */
+    @Command(
+            name = "demo",
+            description = "Start the demonstration shop; nothing is kept.",
+            mixinStandardHelpOptions = true)
+    static final class Demo implements Callable<Integer> {
+        private static final String IN_MEMORY = "jdbc:h2:mem:demo;DB_CLOSE_DELAY=-1;DB_CLOSE_ON_EXIT=FALSE";
+
+        private final Clock clock;
+
+        @Spec
+        CommandSpec spec;
+
+        @Option(
+                names = "--port",
+                description = "Port to listen on; another is taken if it is in use. Usually ${DEFAULT-VALUE}.")
+        int port = USUAL_PORT;
+
+        Demo(Clock clock) {
+            this.clock = clock;
+        }
+
+        @Override
+        public Integer call() {
+            Settings settings = new Settings("localhost", port, Path.of("."), IN_MEMORY, ZoneId.systemDefault(), true);
+            Site site = startSomewhere(settings);
+            announce(site, spec.commandLine().getOut(), "The demonstration shop is open", settings.address());
+            return CommandLine.ExitCode.OK;
+        }
+
+        private Site startSomewhere(Settings settings) {
+            try {
+                return Site.start(settings, clock);
+            } catch (JavalinBindException taken) {
+                return Site.start(settings.withPort(0), clock);
+            }
+        }
+    }
+
+    /** Runs a site. */
+    @Command(name = "serve", description = "Run a site.", mixinStandardHelpOptions = true)
+    static final class Serve implements Callable<Integer> {
+        private final Clock clock;
+
+        @Spec
+        CommandSpec spec;
+
+        @Option(names = "--address", description = "Network address to listen on. Usually ${DEFAULT-VALUE}.")
+        String address = "localhost";
+
+        @Option(names = "--port", description = "Port to listen on. Usually ${DEFAULT-VALUE}.")
+        int port = USUAL_PORT;
+
+        @Option(names = "--data", description = "Folder of the site's files. Usually ${DEFAULT-VALUE}.")
+        Path data = Path.of("bagclock-data");
+
+        @Option(
+                names = "--database",
+                defaultValue = "${env:BAGCLOCK_DATABASE}",
+                description =
+                        "JDBC address of PostgreSQL, or set BAGCLOCK_DATABASE. Usually an H2 file in the data folder.")
+        Optional<String> database = Optional.empty();
+
+        @Option(
+                names = "--zone",
+                description = "Zone in which times are shown, such as Europe/Berlin. Usually the computer's.")
+        Optional<ZoneId> zone = Optional.empty();
+
+        Serve(Clock clock) {
+            this.clock = clock;
+        }
+
+        @Override
+        public Integer call() throws IOException {
+            Files.createDirectories(data);
+            Settings settings = new Settings(
+                    address,
+                    port,
+                    data,
+                    database.orElseGet(() -> Settings.h2Url(data)),
+                    zone.orElseGet(ZoneId::systemDefault),
+                    false);
+            announce(Site.start(settings, clock), spec.commandLine().getOut(), "Bagclock is open", address);
+            return CommandLine.ExitCode.OK;
+        }
     }
 }

@@ -22,7 +22,7 @@ public final class Pages {
 
     /** Answers with the page. */
     public void show(Context ctx, Page page) {
-        ctx.html(html(page, Visit.of(ctx)));
+        ctx.contentType("text/html; charset=utf-8").result(html(page, Visit.of(ctx)));
     }
 
     /** Answers a refused form with the page that says why, beside its fields. */

@@ -1,0 +1,75 @@
+package bagclock;
+
+import bagclock.platform.Database;
+import bagclock.platform.ErrorPages;
+import bagclock.platform.Live;
+import bagclock.platform.Messages;
+import bagclock.platform.Pages;
+import bagclock.platform.SecurityHeaders;
+import bagclock.platform.Settings;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.staticfiles.Location;
+import io.javalin.json.JavalinJackson;
+import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+
+/** One running site: database, pages and web server, wired by constructors. Closing it ends all of them. */
+public final class Site implements AutoCloseable {
+    private static final long LARGEST_REQUEST_BYTES = 20_000_000;
+
+    private final Database database;
+    private final Live live;
+    private final Javalin server;
+
+    private Site(Settings settings, Clock clock) {
+        this.database = Database.open(settings.databaseUrl());
+        this.live = new Live(database, clock);
+        Messages messages = Messages.load();
+        Pages pages = new Pages(settings, messages);
+        List<Consumer<RoutesConfig>> routes =
+                List.of(SecurityHeaders::register, new ErrorPages(pages, messages)::register, live::register);
+        this.server = Javalin.create(config -> configure(config, routes));
+    }
+
+    /** Opens the database, brings its schema up to date and listens. Port 0 takes any free one. */
+    public static Site start(Settings settings, Clock clock) {
+        Site site = new Site(settings, clock);
+        try {
+            site.server.start(settings.address(), settings.port());
+        } catch (RuntimeException failure) {
+            site.close();
+            throw failure;
+        }
+        return site;
+    }
+
+    /** The port it listens on. */
+    public int port() {
+        return server.port();
+    }
+
+    @Override
+    public void close() {
+        live.close();
+        server.stop();
+        database.close();
+    }
+
+    private static void configure(JavalinConfig config, List<Consumer<RoutesConfig>> routes) {
+        config.startup.showJavalinBanner = false;
+        config.http.maxRequestSize = LARGEST_REQUEST_BYTES;
+        config.jsonMapper(new JavalinJackson(JsonMapper.builder().build(), false));
+        config.staticFiles.add(files -> {
+            files.hostedPath = "/public";
+            files.directory = "/public";
+            files.location = Location.CLASSPATH;
+            files.headers = Map.of("Cache-Control", "no-cache");
+        });
+        routes.forEach(feature -> feature.accept(config.routes));
+    }
+}

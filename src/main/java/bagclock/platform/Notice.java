@@ -1,0 +1,4 @@
+package bagclock.platform;
+
+/** One row of what changed. */
+record Notice(long id, String topic) {}
