@@ -48,6 +48,7 @@ public final class Database implements AutoCloseable {
         HikariConfig config = new HikariConfig();
         config.setJdbcUrl(url);
         config.setPoolName("bagclock");
+        config.setMinimumIdle(1);
         if (url.startsWith("jdbc:h2:")) {
             config.setUsername("sa");
             config.setPassword("");
