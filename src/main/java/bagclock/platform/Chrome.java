@@ -1,6 +1,8 @@
 package bagclock.platform;
 
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What the layout needs around a page.
@@ -22,5 +24,24 @@ public record Chrome(
     /** A fixed text of the page, from the bundle. */
     public String text(String key, Object... parts) {
         return messages.text(key, parts);
+    }
+
+    /** Whether the page lies behind this front door or menu entry. */
+    public boolean isBehind(String door) {
+        return activeFrontDoor.equals(door);
+    }
+
+    /** Whether the visitor has one of the roles. */
+    public boolean allows(Role... roles) {
+        return person.filter(visitor -> visitor.isOneOf(Set.of(roles))).isPresent();
+    }
+
+    /** The visitor's roles in words, in the order of the role's declaration. */
+    public String roleWords() {
+        return person.stream()
+                .flatMap(visitor -> visitor.roles().stream())
+                .sorted()
+                .map(role -> text("role." + role.name()))
+                .collect(Collectors.joining(", "));
     }
 }
