@@ -24,7 +24,7 @@ public final class Live implements AutoCloseable {
 
     private static final Logger LOG = LoggerFactory.getLogger(Live.class);
     private static final int MOST_CLIENTS = 500;
-    private static final long POLL_MILLIS = 400;
+    private static final Duration POLL = Duration.ofMillis(400);
     private static final int POLLS_BETWEEN_TIDYING = 750;
     private static final Duration KEPT_FOR = Duration.ofHours(1);
 
@@ -34,6 +34,7 @@ public final class Live implements AutoCloseable {
     private final Database database;
     private final NoticeStore notices = new NoticeStore();
     private final Clock clock;
+    private final Duration poll;
     private final Set<LiveClient> clients = ConcurrentHashMap.newKeySet();
     private final Set<Long> told = new LinkedHashSet<>();
     private final Thread poller;
@@ -41,6 +42,11 @@ public final class Live implements AutoCloseable {
 
     /** Starts to poll; ends with {@link #close}. */
     public Live(Database database, Clock clock) {
+        this(database, clock, POLL);
+    }
+
+    Live(Database database, Clock clock, Duration poll) {
+        this.poll = poll;
         this.database = database;
         this.clock = clock;
         this.newest = database.read(notices::newest);
@@ -88,7 +94,7 @@ public final class Live implements AutoCloseable {
     private void poll() {
         try {
             for (int round = 1; ; round++) {
-                Thread.sleep(POLL_MILLIS);
+                Thread.sleep(poll.toMillis());
                 tellNew();
                 if (round % POLLS_BETWEEN_TIDYING == 0) {
                     tidy();

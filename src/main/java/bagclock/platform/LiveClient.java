@@ -41,6 +41,9 @@ final class LiveClient implements Runnable {
             stream.sendComment("listening");
             while (!closed && !stream.terminated()) {
                 Notice notice = waiting.poll(PING_SECONDS, TimeUnit.SECONDS);
+                if (closed) {
+                    return;
+                }
                 if (notice == null) {
                     stream.sendComment("ping");
                 } else {

@@ -1,0 +1,25 @@
+package bagclock.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Page;
+import java.util.List;
+
+/** Asks axe for faults against WCAG 2.2 A and AA on a page as it stands. */
+public final class Accessibility {
+    private static final List<String> RULES = List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa");
+
+    private Accessibility() {}
+
+    /** Fails with each fault and the elements that have it. */
+    public static void check(Page page) {
+        List<String> faults = new AxeBuilder(page)
+                .withTags(RULES).analyze().getViolations().stream()
+                        .flatMap(rule -> rule.getNodes().stream()
+                                .map(node -> rule.getId() + ": " + rule.getHelp() + " at " + node.getHtml()))
+                        .toList();
+
+        assertThat(faults).as(page.url()).isEmpty();
+    }
+}

@@ -1,0 +1,83 @@
+package bagclock.platform;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import bagclock.core.quantity.Celsius;
+import bagclock.core.quantity.Millimetres;
+import bagclock.core.quantity.RelativeHumidity;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class TextsTest {
+    private final Texts texts = new Texts(ZoneId.of("Europe/Berlin"), Messages.load());
+
+    @Test
+    void aMomentIsSaidInTheSitesZone() {
+        Instant moment = Instant.parse("2026-03-05T13:20:59Z");
+
+        assertThat(texts.at(moment)).isEqualTo("Thu 5 Mar 2026 14:20 (CET)");
+        assertThat(texts.at(moment, Instant.parse("2026-03-03T00:00:00Z"))).isEqualTo("Thu 14:20 (CET)");
+        assertThat(texts.at(moment, Instant.parse("2026-02-27T00:00:00Z"))).isEqualTo("Thu 5 Mar 2026 14:20 (CET)");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "PT0S, less than 1 min",
+        "PT59S, less than 1 min",
+        "PT45M, 45 min",
+        "PT3H, 3 h",
+        "PT3H20M59S, 3 h 20 min",
+        "PT24H, 1 day",
+        "PT27H59M, 1 day 3 h",
+        "PT51H, 2 days 3 h",
+        "PT168H, 7 days"
+    })
+    void timeLeftIsNeverSaidLongerThanItIs(Duration span, String words) {
+        assertThat(texts.span(span)).isEqualTo(words);
+    }
+
+    @Test
+    void aNegativeSpanIsRefused() {
+        assertThatThrownBy(() -> texts.span(Duration.ofHours(-1))).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void hoursAreCutOff() {
+        assertThat(texts.hours(Duration.ofMinutes(9_335))).isEqualTo("155.5 h");
+        assertThat(texts.hours(Duration.ofMinutes(59))).isEqualTo("0.9 h");
+    }
+
+    @Test
+    void quantitiesCarryTheirUnits() {
+        assertThat(texts.part(new Celsius(125))).isEqualTo("125 °C");
+        assertThat(texts.part(new RelativeHumidity(47.5))).isEqualTo("47.5 % RH");
+        assertThat(texts.part(Millimetres.of("1.4"))).isEqualTo("1.4 mm");
+    }
+
+    @Test
+    void aFieldIsReadInTheSitesZone() {
+        assertThat(texts.parseField("2026-03-05T14:20")).contains(Instant.parse("2026-03-05T13:20:00Z"));
+        assertThat(texts.field(Instant.parse("2026-03-05T13:20:00Z"))).isEqualTo("2026-03-05T14:20");
+    }
+
+    @Test
+    void theHourThatSpringLeavesOutIsNoTime() {
+        assertThat(texts.parseField("2026-03-29T02:30")).isEmpty();
+    }
+
+    @Test
+    void ofTheHourThatAutumnHasTwiceTheFirstIsTaken() {
+        assertThat(texts.parseField("2026-10-25T02:30")).contains(Instant.parse("2026-10-25T00:30:00Z"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"''", "yesterday", "2026-13-01T00:00", "2026-03-05"})
+    void whatIsNoTimeIsEmpty(String text) {
+        assertThat(texts.parseField(text)).isEmpty();
+    }
+}
