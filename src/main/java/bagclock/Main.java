@@ -39,7 +39,8 @@ public final class Main implements Runnable {
         }
     }
 
-    static CommandLine commandLine(Clock clock) {
+    /** The commands, with the clock that they hand on. */
+    public static CommandLine commandLine(Clock clock) {
         return new CommandLine(new Main())
                 .addSubcommand(new Demo(clock))
                 .addSubcommand(new Serve(clock))
