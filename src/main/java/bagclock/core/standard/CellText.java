@@ -70,7 +70,14 @@ final class CellText {
     static Optional<Integer> wholeOrNone(Cell cell) {
         boolean none = cell.value().equals("none")
                 && MAY_BE_NONE.contains(cell.citation().column());
-        return none ? Optional.empty() : Optional.of(whole(cell.value()));
+        if (none) {
+            return Optional.empty();
+        }
+        int number = whole(cell.value());
+        if (cell.citation().column().endsWith("%RH") && number > 100) {
+            throw new IllegalArgumentException("relative humidity must be at most 100 %, was " + number);
+        }
+        return Optional.of(number);
     }
 
     /** Whole degrees. */

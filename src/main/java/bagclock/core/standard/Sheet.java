@@ -56,7 +56,9 @@ final class Sheet {
             if (parts.length < 2 || !(HEAD.contains(parts[0]) || parts[0].equals("note"))) {
                 throw new BrokenTable(table.fileName(), i + 1, "unknown head line: " + text.get(i));
             }
-            head.merge(parts[0], parts[1], (one, other) -> one + "; " + other);
+            if (head.put(parts[0], parts[1]) != null && !parts[0].equals("note")) {
+                throw new BrokenTable(table.fileName(), i + 1, "stands twice: " + parts[0]);
+            }
         }
         for (String name : HEAD) {
             if (!head.containsKey(name)) {
