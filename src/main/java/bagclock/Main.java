@@ -64,7 +64,11 @@ public final class Main implements Runnable {
 
     private static void announce(Site site, PrintWriter out, String what, String address) {
         Runtime.getRuntime().addShutdownHook(new Thread(site::close, "shutdown"));
-        out.println(what + ": http://" + address + ":" + site.port() + "/");
+        String root = "http://" + address + ":" + site.port() + "/";
+        out.println(what + ": " + root);
+        site.firstStartCode()
+                .ifPresent(code -> out.println("Nobody has an account yet. Make the first one at " + root
+                        + "first-start with this one-time code: " + code));
         out.flush();
     }
 

@@ -1,12 +1,18 @@
 package bagclock;
 
+import bagclock.people.Accounts;
+import bagclock.people.PeopleRoutes;
+import bagclock.people.SignInRoutes;
+import bagclock.people.SignIns;
 import bagclock.platform.Database;
 import bagclock.platform.ErrorPages;
+import bagclock.platform.Gate;
 import bagclock.platform.Live;
 import bagclock.platform.Messages;
 import bagclock.platform.Pages;
 import bagclock.platform.SecurityHeaders;
 import bagclock.platform.Settings;
+import bagclock.platform.Texts;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
@@ -16,6 +22,7 @@ import io.javalin.json.JavalinJackson;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /** One running site: database, pages and web server, wired by constructors. Closing it ends all of them. */
@@ -24,6 +31,7 @@ public final class Site implements AutoCloseable {
 
     private final Database database;
     private final Live live;
+    private final Optional<String> firstStartCode;
     private final Javalin server;
 
     private Site(Settings settings, Clock clock) {
@@ -31,8 +39,20 @@ public final class Site implements AutoCloseable {
         this.live = new Live(database, clock);
         Messages messages = Messages.load();
         Pages pages = new Pages(settings, messages);
-        List<Consumer<RoutesConfig>> routes =
-                List.of(SecurityHeaders::register, new ErrorPages(pages, messages)::register, live::register);
+        Texts texts = new Texts(settings.siteZone(), messages);
+        Accounts accounts = new Accounts(database);
+        SignIns signIns = new SignIns(database);
+        if (settings.demo()) {
+            accounts.addDemoPeople(messages, clock.instant());
+        }
+        this.firstStartCode = accounts.firstStartCode();
+        List<Consumer<RoutesConfig>> routes = List.of(
+                SecurityHeaders::register,
+                new Gate(signIns, messages, clock)::register,
+                new ErrorPages(pages, messages)::register,
+                live::register,
+                new SignInRoutes(accounts, signIns, pages, messages, new SignInRoutes.Site(settings, clock))::register,
+                new PeopleRoutes(accounts, pages, messages, texts, clock)::register);
         this.server = Javalin.create(config -> configure(config, routes));
     }
 
@@ -51,6 +71,11 @@ public final class Site implements AutoCloseable {
     /** The port it listens on. */
     public int port() {
         return server.port();
+    }
+
+    /** The one-time code for the first account, as long as nobody has one. */
+    public Optional<String> firstStartCode() {
+        return firstStartCode;
     }
 
     @Override

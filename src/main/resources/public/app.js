@@ -42,7 +42,7 @@
   };
   const sound = (root) => {
     const kind = (root.matches?.("[data-sound]") ? root : $("[data-sound]", root))?.dataset.sound;
-    if (!kind || !isOn("sounds") || !window.AudioContext) return;
+    if (!kind || !isOn("sounds") || !window.AudioContext || !(navigator.userActivation?.hasBeenActive ?? true)) return;
     wake();
     if (kind === "accepted") {
       note(880, 0, 0.08, "sine");
@@ -74,7 +74,15 @@
       field.type === "checkbox" || field.type === "radio" ? field.checked !== field.defaultChecked
         : field.defaultValue !== undefined && field.type !== "hidden" && field.value !== field.defaultValue);
 
+  const fill = (field, text) => {
+    field.value = text;
+    const fields = [...field.form.elements].filter((other) => other.matches("input:not([type=hidden])"));
+    (fields[fields.indexOf(field) + 1] ?? field).focus();
+    return true;
+  };
   const takeScan = (text) => {
+    const waiting = $("[data-takes-scan]");
+    if (waiting && !$("main form[data-scan]")) return fill(waiting, text);
     const form = $("main form[data-scan]") ?? $("form[data-scan]");
     const field = form && $("input[name=code]", form);
     if (!field) return false;
@@ -92,7 +100,12 @@
     if (event.key === "Enter") {
       const scan = hasScan(now) ? burst : null;
       burst = null;
-      if (!scan || target.closest?.("[data-scan], [data-takes-scan]")) return;
+      if (!scan || target.closest?.("[data-scan]")) return;
+      if (target.matches?.("[data-takes-scan]")) {
+        event.preventDefault();
+        fill(target, scan.text);
+        return;
+      }
       if (scan.field && scan.field === target) target.value = scan.before;
       if (takeScan(scan.text)) event.preventDefault();
       return;

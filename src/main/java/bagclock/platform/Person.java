@@ -1,5 +1,6 @@
 package bagclock.platform;
 
+import io.javalin.security.RouteRole;
 import java.util.Set;
 
 /**
@@ -19,7 +20,7 @@ public record Person(String id, String display, Set<Role> roles) {
     }
 
     /** Whether the person has one of the given roles. */
-    public boolean isOneOf(Set<Role> wanted) {
+    public boolean isOneOf(Set<? extends RouteRole> wanted) {
         return roles.stream().anyMatch(wanted::contains);
     }
 }

@@ -19,5 +19,10 @@ public enum Role implements RouteRole {
     /** Keeps part types, site rules and heat profiles; decides on holds. */
     ENGINEER,
     /** Keeps accounts and settings. */
-    ADMINISTRATOR
+    ADMINISTRATOR;
+
+    /** The roles that a person can have: a route with all of them is open to whoever is signed in. */
+    public static Role[] signedIn() {
+        return new Role[] {CLERK, TECHNICIAN, PLANNER, ENGINEER, ADMINISTRATOR};
+    }
 }
