@@ -124,6 +124,18 @@ final class Sheet {
         return String.join(", ", printed);
     }
 
+    /** Refuses with {@link BrokenTable} a line that names a source without a title. */
+    void requireSources(Set<String> ids) {
+        for (Line line : lines) {
+            String named = line.cell().citation().sources();
+            for (String id : named.isEmpty() ? List.<String>of() : List.of(named.split("\\+", -1))) {
+                if (!ids.contains(id)) {
+                    throw new BrokenTable(table.fileName(), line.number(), "unknown source '" + id + "'");
+                }
+            }
+        }
+    }
+
     Sheet with(SiteValues site) {
         return new Sheet(
                 table,

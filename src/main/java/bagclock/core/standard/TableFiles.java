@@ -27,9 +27,10 @@ final class TableFiles {
         for (Table table : Table.values()) {
             sheets.put(table, Sheet.parse(table, lines(edition.file(table.fileName()))));
         }
-        TableFiles files = new TableFiles(sheets, Sources.parse(lines(edition.file(Sources.FILE))));
-        files.requireKnownSources();
-        return files;
+        List<Source> sources = Sources.parse(lines(edition.file(Sources.FILE)));
+        Set<String> ids = sources.stream().map(Source::id).collect(Collectors.toSet());
+        sheets.values().forEach(sheet -> sheet.requireSources(ids));
+        return new TableFiles(sheets, sources);
     }
 
     private static List<String> lines(String file) {
@@ -42,18 +43,6 @@ final class TableFiles {
                     .toList();
         } catch (IOException failure) {
             throw new UncheckedIOException(file, failure);
-        }
-    }
-
-    private void requireKnownSources() {
-        Set<String> known = sources.stream().map(Source::id).collect(Collectors.toSet());
-        for (Cell cell : cells()) {
-            String named = cell.citation().sources();
-            for (String id : named.isEmpty() ? new String[0] : named.split("\\+", -1)) {
-                if (!known.contains(id)) {
-                    throw new BrokenTable(cell.table().fileName(), 1, "unknown source '" + id + "'");
-                }
-            }
         }
     }
 

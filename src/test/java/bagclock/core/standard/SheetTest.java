@@ -2,10 +2,12 @@ package bagclock.core.standard;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatNoException;
 
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -92,6 +94,15 @@ class SheetTest {
         assertThatExceptionOfType(BrokenTable.class)
                 .isThrownBy(() -> read(longer))
                 .withMessage("bake-limits.csv line 18: one line too many");
+    }
+
+    @Test
+    void aSourceWithoutTitleIsRefused() {
+        Sheet sheet = Sheet.parse(Table.BAKE_LIMITS, SOUND);
+        assertThatNoException().isThrownBy(() -> sheet.requireSources(Set.of("S1", "S2")));
+        assertThatExceptionOfType(BrokenTable.class)
+                .isThrownBy(() -> sheet.requireSources(Set.of("S1")))
+                .withMessage("bake-limits.csv line 17: unknown source 'S2'");
     }
 
     @Test
