@@ -2,7 +2,9 @@ package bagclock.core.standard;
 
 import bagclock.core.quantity.Millimetres;
 import java.math.BigDecimal;
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The plastic body of a part; every fact may be unknown.
@@ -23,6 +25,7 @@ public record Body(
         Optional<Boolean> blockingPlanes,
         Optional<Boolean> leadFree) {
     private static final Millimetres LARGE_EDGE = Millimetres.of("17");
+    private static final Millimetres THICK_ARRAY = Millimetres.of("1.0");
 
     /** A body of which only the kind and the thickness are known. */
     public static Body of(BodyKind kind, String thicknessMm) {
@@ -40,6 +43,24 @@ public record Body(
     public Optional<BigDecimal> volumeMm3() {
         return length.flatMap(l -> width.flatMap(
                 w -> thickness.map(t -> l.value().multiply(w.value()).multiply(t.value()))));
+    }
+
+    /**
+     * The classes of the derating table that the body may belong to; the shortest of their cells counts. Ball arrays
+     * have their own limit at 1.0 mm; the table names lead-frame families whatever their thickness, so that all but
+     * ball arrays and leadless bodies count in the thickest class too.
+     */
+    public Set<DeratingClass> deratingClasses() {
+        if (thickness.isEmpty()) {
+            return EnumSet.allOf(DeratingClass.class);
+        }
+        DeratingClass byThickness = DeratingClass.of(thickness.get());
+        return switch (kind) {
+            case ARRAY ->
+                EnumSet.of(thickness.get().compareTo(THICK_ARRAY) >= 0 ? DeratingClass.THICK : DeratingClass.THIN);
+            case LEADLESS -> EnumSet.of(byThickness);
+            default -> EnumSet.of(byThickness, DeratingClass.THICK);
+        };
     }
 
     /** Balls, lands, or a kind that is not known. */
