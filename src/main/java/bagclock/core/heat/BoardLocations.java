@@ -1,0 +1,89 @@
+package bagclock.core.heat;
+
+import bagclock.core.Outcome;
+import bagclock.core.Refusal;
+import bagclock.core.exposure.Event;
+import bagclock.core.exposure.PartHistory;
+import bagclock.core.exposure.Tally;
+import bagclock.core.exposure.Timeline;
+import bagclock.core.heat.BoardQuestion.Fate;
+import bagclock.core.heat.BoardQuestion.Location;
+import bagclock.core.heat.HeatPlan.Purpose;
+import bagclock.core.standard.CarrierLimit;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Turns the locations of a board into questions about parts: the board's bakes and limit become the part's. */
+public final class BoardLocations {
+    private BoardLocations() {}
+
+    /** The part's history with the board's bakes in it, or why the two cannot both be true. */
+    public static Outcome<Timeline> timeline(BoardQuestion.Board board, Location location) {
+        return Timeline.of(location.fate().isOnBoard() ? withBakes(board, location) : location.events());
+    }
+
+    /** The board's bakes belong to a part from its mounting on; without a mounting from its first event on. */
+    private static List<Event> withBakes(BoardQuestion.Board board, Location location) {
+        Instant from = location.events().stream()
+                .filter(Event.Mounted.class::isInstance)
+                .map(Event::at)
+                .reduce((first, last) -> last)
+                .or(() -> location.events().stream().map(Event::at).findFirst())
+                .orElse(Instant.MIN);
+        List<Event> merged = new ArrayList<>(location.events());
+        boolean begun = false;
+        for (Event event : board.bakes()) {
+            begun = event instanceof Event.BakeStarted ? !event.at().isBefore(from) : begun;
+            if (begun) {
+                merged.add(event);
+            }
+        }
+        merged.sort(Comparator.comparing(Event::at));
+        return merged;
+    }
+
+    static Question question(BoardQuestion asked, Location location) {
+        Timeline timeline = timeline(asked.board(), location).fold(t -> t, BoardLocations::refused);
+        PartHistory history = new PartHistory(location.part(), timeline, asked.climate(), asked.rules(), asked.at());
+        return new Question(history, asked.heat().map(heat -> heatAt(heat, location)), heldBy(asked, location));
+    }
+
+    private static Timeline refused(List<Refusal> refusals) {
+        throw new IllegalArgumentException("not a history: " + refusals);
+    }
+
+    private static Optional<CarrierLimit> heldBy(BoardQuestion asked, Location location) {
+        if (!location.fate().isOnBoard()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                asked.board().maxBake().<CarrierLimit>map(CarrierLimit.Of::new).orElse(new CarrierLimit.Unknown()));
+    }
+
+    private static HeatPlan heatAt(HeatPlan heat, Location location) {
+        boolean local = heat.isLocal();
+        return new HeatPlan(
+                heat.at(),
+                heat.length(),
+                location.peakBody(),
+                Optional.of(local ? purpose(location.fate()) : Purpose.WHOLE_BOARD),
+                Optional.of(local));
+    }
+
+    private static Purpose purpose(Fate fate) {
+        return switch (fate) {
+            case REMOVED_SCRAP -> Purpose.REMOVAL_SCRAP;
+            case REMOVED_REUSE -> Purpose.REMOVAL_REUSE;
+            case STAYS, PLACED -> Purpose.PLACEMENT;
+        };
+    }
+
+    /** It will pass 200 C: by its measured peak, by an unknown peak, or because the whole board is heated. */
+    static boolean counts(BoardQuestion asked, Location location) {
+        boolean local = asked.heat().map(HeatPlan::isLocal).orElse(false);
+        return !local || Tally.isPass(location.peakBody());
+    }
+}
