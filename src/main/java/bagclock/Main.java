@@ -42,6 +42,7 @@ public final class Main implements Runnable {
     /** The commands, with the clock that they hand on. */
     public static CommandLine commandLine(Clock clock) {
         return new CommandLine(new Main())
+                .addSubcommand(new AssessCommand(System.in))
                 .addSubcommand(new Demo(clock))
                 .addSubcommand(new Serve(clock))
                 .setExecutionExceptionHandler(Main::failed);

@@ -1,0 +1,54 @@
+package bagclock.assess;
+
+import bagclock.core.Refusal;
+import bagclock.core.heat.Assumption;
+import bagclock.core.heat.BakeOffer;
+import bagclock.core.heat.Finding;
+import bagclock.core.heat.StepCode;
+import bagclock.platform.Messages;
+import bagclock.platform.Texts;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** The words of an answer, in the language of the bundle and the zone of the texts. */
+public final class AssessText {
+    private final Messages messages;
+    private final Texts texts;
+
+    /** Words from one bundle, times in one zone. */
+    public AssessText(Messages messages, Texts texts) {
+        this.messages = messages;
+        this.texts = texts;
+    }
+
+    /** Why. */
+    public String finding(Finding finding) {
+        return text("finding." + finding.code().name(), finding.parts());
+    }
+
+    /** What to do. */
+    public String step(StepCode step) {
+        return messages.text("step." + step.name());
+    }
+
+    /** What speaks against a bake, in one sentence or more. */
+    public String bars(BakeOffer offer) {
+        return offer.bars().stream()
+                .map(bar -> text("bar." + bar.code().name(), List.of(bar.limit())))
+                .collect(Collectors.joining(" "));
+    }
+
+    /** Why a missing fact was taken so. */
+    public String assumption(Assumption assumption) {
+        return messages.text("assumed." + assumption.fact().name());
+    }
+
+    /** Why a history is not possible. */
+    public String refusal(Refusal refusal) {
+        return texts.refusal(refusal);
+    }
+
+    private String text(String key, List<Object> parts) {
+        return messages.text(key, parts.stream().map(texts::part).toArray());
+    }
+}
