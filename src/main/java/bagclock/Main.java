@@ -1,5 +1,6 @@
 package bagclock;
 
+import bagclock.platform.Database;
 import bagclock.platform.Settings;
 import io.javalin.util.JavalinBindException;
 import java.io.IOException;
@@ -12,10 +13,12 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
 
 /** The command line. Exit status: 0 done, 1 a failure, 2 a bad request. */
 @Command(
@@ -57,6 +60,8 @@ public final class Main implements Runnable {
     private static int failed(Exception failure, CommandLine command, CommandLine.ParseResult parsed) {
         if (failure instanceof JavalinBindException) {
             command.getErr().println("This port is taken. Choose another with --port, or stop what uses it.");
+        } else if (Database.isInUse(failure)) {
+            command.getErr().println("Another process uses these data. Stop it, or choose another folder with --data.");
         } else {
             failure.printStackTrace(command.getErr());
         }
@@ -71,6 +76,17 @@ public final class Main implements Runnable {
                 .ifPresent(code -> out.println("Nobody has an account yet. Make the first one at " + root
                         + "first-start with this one-time code: " + code));
         out.flush();
+    }
+
+    /** Refuses what is no port, before anything starts. */
+    static final class Port implements ITypeConverter<Integer> {
+        @Override
+        public Integer convert(String text) {
+            if (!text.matches("\\d{1,5}") || Integer.parseInt(text) > 65_535) {
+                throw new TypeConversionException("a port is 0 to 65535, not " + text);
+            }
+            return Integer.valueOf(text);
+        }
     }
 
     /** Shows the invented shop; everything is forgotten when it ends. */
@@ -88,6 +104,7 @@ public final class Main implements Runnable {
 
         @Option(
                 names = "--port",
+                converter = Port.class,
                 description = "Port to listen on; another is taken if it is in use. Usually ${DEFAULT-VALUE}.")
         int port = USUAL_PORT;
 
@@ -123,7 +140,7 @@ public final class Main implements Runnable {
         @Option(names = "--address", description = "Network address to listen on. Usually ${DEFAULT-VALUE}.")
         String address = "localhost";
 
-        @Option(names = "--port", description = "Port to listen on. Usually ${DEFAULT-VALUE}.")
+        @Option(names = "--port", converter = Port.class, description = "Port to listen on. Usually ${DEFAULT-VALUE}.")
         int port = USUAL_PORT;
 
         @Option(names = "--data", description = "Folder of the site's files. Usually ${DEFAULT-VALUE}.")

@@ -30,6 +30,7 @@ public final class Database implements AutoCloseable {
     private static final Set<String> WORTH_ANOTHER_TRY = Set.of("40001", "HYT00", "90131", "40P01", "55P03");
 
     private static final String DUPLICATE_KEY = "23505";
+    private static final String H2_FILE_IN_USE = "90020";
 
     private final HikariDataSource pool;
     private final Jdbi jdbi;
@@ -101,6 +102,11 @@ public final class Database implements AutoCloseable {
     /** Whether a failure says that a unique key is taken; on PostgreSQL the transaction is lost with it. */
     public static boolean isDuplicateKey(RuntimeException failure) {
         return DUPLICATE_KEY.equals(sqlState(failure));
+    }
+
+    /** Whether a failure to open says that another process has the H2 file. */
+    public static boolean isInUse(Throwable failure) {
+        return H2_FILE_IN_USE.equals(sqlState(failure));
     }
 
     @Override
