@@ -5,6 +5,7 @@ import bagclock.platform.Person;
 import bagclock.platform.Role;
 import bagclock.platform.Secret;
 import bagclock.platform.Sessions;
+import bagclock.platform.Transaction;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Locale;
@@ -39,6 +40,11 @@ public final class SignIns implements Sessions {
 
     Admission withBadge(String code, String pin, Instant now) {
         return admit(database.read(tx -> accounts.byBadge(tx, code.strip())), new Proof(SecretKind.PIN, pin), now);
+    }
+
+    /** Why this is not the person's password; empty when it is. Wrong ones count as at sign-in. */
+    Optional<Admission> faultOfPassword(String personId, String password, Instant now) {
+        return fault(personId, new Proof(SecretKind.PASSWORD, password), now);
     }
 
     /** The demonstration's own person of a role, without any secret. Never reachable at a real site. */
@@ -80,31 +86,36 @@ public final class SignIns implements Sessions {
 
     private Admission admit(Optional<Account> account, Proof proof, Instant now) {
         Optional<Account> current = account.filter(found -> !found.isRetired());
-        Optional<CredentialStore.Row> credential =
-                current.flatMap(found -> database.read(tx -> credentials.find(tx, found.id(), proof.kind())));
-        if (credential.isEmpty()) {
+        if (current.isEmpty()) {
             SlowHash.waste(proof.secret());
             return Admission.REFUSED;
         }
-        String id = current.orElseThrow().id();
-        Instant lockUntil = now.plus(LOCKED_FOR);
-        if (!database.inTransaction(tx -> credentials.countAttempt(tx, id, proof.kind(), now, lockUntil))) {
-            return Admission.locked(
-                    Optional.ofNullable(credential.get().lockedUntil()).orElse(lockUntil));
-        }
-        if (!SlowHash.fits(proof.secret(), credential.get().secretHash())) {
-            return database.read(tx -> credentials.find(tx, id, proof.kind()))
-                    .flatMap(row -> Optional.ofNullable(row.lockedUntil()))
-                    .map(Admission::locked)
-                    .orElse(Admission.REFUSED);
-        }
-        return Admission.with(database.inTransaction(tx -> {
-            credentials.forgetFailures(tx, id, proof.kind());
-            return begin(tx, id, proof.kind(), now);
-        }));
+        String id = current.get().id();
+        return fault(id, proof, now)
+                .orElseGet(() -> Admission.with(database.inTransaction(tx -> begin(tx, id, proof.kind(), now))));
     }
 
-    private String begin(bagclock.platform.Transaction tx, String personId, SecretKind kind, Instant now) {
+    /** Why the secret does not prove the person; empty when it does. */
+    private Optional<Admission> fault(String id, Proof proof, Instant now) {
+        Optional<CredentialStore.Row> credential = database.read(tx -> credentials.find(tx, id, proof.kind()));
+        if (credential.isEmpty()) {
+            SlowHash.waste(proof.secret());
+            return Optional.of(Admission.REFUSED);
+        }
+        Instant lockUntil = now.plus(LOCKED_FOR);
+        boolean isCounted =
+                database.inTransaction(tx -> credentials.countAttempt(tx, id, proof.kind(), now, lockUntil));
+        if (isCounted && SlowHash.fits(proof.secret(), credential.get().secretHash())) {
+            database.withTransaction(tx -> credentials.forgetFailures(tx, id, proof.kind()));
+            return Optional.empty();
+        }
+        return Optional.of(database.read(tx -> credentials.find(tx, id, proof.kind()))
+                .flatMap(row -> Optional.ofNullable(row.lockedUntil()))
+                .map(Admission::locked)
+                .orElse(Admission.REFUSED));
+    }
+
+    private String begin(Transaction tx, String personId, SecretKind kind, Instant now) {
         String token = Secret.token();
         sessions.begin(tx, Secret.fingerprint(token), personId, kind.idleFor(), now);
         return token;

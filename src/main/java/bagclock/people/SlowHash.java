@@ -1,5 +1,6 @@
 package bagclock.people;
 
+import bagclock.platform.Secret;
 import com.password4j.Argon2Function;
 import com.password4j.Password;
 import com.password4j.types.Argon2;
@@ -13,7 +14,7 @@ final class SlowHash {
     private static final int SALT_BYTES = 16;
 
     /** Of a secret that nobody knows: checking against it takes as long as against a real one. */
-    private static final String NOBODYS = of(bagclock.platform.Secret.token());
+    private static final String NOBODYS = of(Secret.token());
 
     private SlowHash() {}
 

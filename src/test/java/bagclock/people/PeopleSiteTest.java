@@ -226,4 +226,33 @@ class PeopleSiteTest {
             assertThat(page.select("#name").val()).isEqualTo("aa");
         }
     }
+
+    @Test
+    void aPersonChangesTheOwnPasswordAndOtherSessionsEnd() {
+        try (Site site = start(false)) {
+            Visitor visitor = new Visitor(site.port());
+            String code = site.firstStartCode().orElseThrow();
+            visitor.submit(
+                    "/first-start",
+                    "/first-start",
+                    "code",
+                    code,
+                    "display",
+                    "A",
+                    "signInName",
+                    "aa",
+                    "password",
+                    PASSWORD);
+            Visitor elsewhere = new Visitor(site.port());
+            elsewhere.submit("/sign-in", "/sign-in", "name", "aa", "password", PASSWORD);
+
+            HttpResponse<String> wrong =
+                    visitor.submit("/account", "/account", "current", "no", "password", "another long password");
+            assertThat(Jsoup.parse(wrong.body()).select("#current-error")).hasSize(1);
+            visitor.submit("/account", "/account", "current", PASSWORD, "password", "another long password");
+
+            assertThat(visitor.get("/people").statusCode()).isEqualTo(200);
+            assertThat(elsewhere.get("/people").statusCode()).isEqualTo(303);
+        }
+    }
 }
