@@ -2,6 +2,7 @@ package bagclock.assess;
 
 import bagclock.core.heat.Assess;
 import bagclock.core.heat.AssessBoard;
+import bagclock.core.heat.SealedProof;
 import bagclock.core.standard.Standard;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -79,6 +80,11 @@ public final class AssessContract {
 
     private JsonNode one(JsonNode json) {
         AssessRequest request = RequestReader.read(json, text::refusal);
+        request.part()
+                .flatMap(question -> SealedProof.refusal(standard, question.history()))
+                .ifPresent(refusal -> {
+                    throw new BadRequest(List.of("history: " + text.refusal(refusal)));
+                });
         return request.part()
                 .map(question -> writer.part(Assess.of(standard, question), request.counted()))
                 .orElseGet(() ->

@@ -26,6 +26,10 @@ final class BakeNeed {
 
     /** Time at temperature that this run needs; empty if it cannot count. */
     Optional<Duration> of(Event.BakeStarted run, Level level, BakeColumn column) {
+        boolean tooHot = run.temperature().isAbove(BakeTimes.HOTTEST) && !makerGoesAbove125();
+        if (tooHot) {
+            return Optional.empty();
+        }
         Optional<Duration> byMaker = byMaker(run);
         Optional<Duration> byTable = part.maker().tableCounts() ? byTable(run, level, column) : Optional.empty();
         return Stream.of(byMaker, byTable).flatMap(Optional::stream).min(Comparator.naturalOrder());
@@ -44,10 +48,6 @@ final class BakeNeed {
     }
 
     private Optional<Duration> byTable(Event.BakeStarted run, Level level, BakeColumn column) {
-        boolean tooHot = run.temperature().isAbove(BakeTimes.HOTTEST) && !makerGoesAbove125();
-        if (tooHot) {
-            return Optional.empty();
-        }
         List<BakeTimes.Row> rows = times.rows(level, column);
         return rows.stream()
                 .filter(row -> !row.temperature().isAbove(run.temperature()))

@@ -96,7 +96,7 @@ final class CabinetAir {
     /** An excursion that was under way when the part came in is measured from its own first reading. */
     private int firstAbove(int index) {
         int first = index;
-        while (log.atMs(index) < startMs && first > 0 && isAbove(log.air(first - 1))) {
+        while (log.atMs(index) <= startMs && first > 0 && isAbove(log.air(first - 1))) {
             first--;
         }
         return first;

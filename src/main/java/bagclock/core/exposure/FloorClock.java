@@ -14,7 +14,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
 
 /**
  * The floor life clock of levels 2 to 5a. Levels 2, 2a and 3 pause in dry storage; levels 4, 5 and 5a run on once they
@@ -135,9 +134,7 @@ final class FloorClock implements RatingClock {
             driedAt.add(ended.at());
             becomeDry();
             unknown = Optional.empty();
-            timerEnd = part.maker().bakes().isEmpty()
-                    ? Optional.empty()
-                    : part.maker().useWithin().map(ended.at()::plus);
+            timerEnd = part.maker().useWithin().map(ended.at()::plus);
         } else {
             since.countBakeWithoutCredit(
                     ending.bake().at().toEpochMilli(), ended.at().toEpochMilli());
@@ -162,47 +159,41 @@ final class FloorClock implements RatingClock {
             restTried = false;
             since.count(span, Counting.FLOOR, zone);
         } else if (level.isPausedByDryStorage()) {
-            paused(span, zone);
+            paused(span);
         } else {
             runningOn(span, zone);
         }
     }
 
-    private void paused(Span span, Optional<Zone> zone) {
+    private void paused(Span span) {
         tryRest(span.startMs());
         if (rest.isPresent() && rest.get().endMs() <= span.endMs()) {
             long resetMs = rest.get().endMs();
-            stay(span.until(resetMs), zone);
+            stay(span.until(resetMs));
             if (!dryStayOver) {
                 becomeDry();
             }
             rest = Optional.empty();
-            stay(span.from(resetMs), zone);
+            stay(span.from(resetMs));
         } else {
-            stay(span, zone);
+            stay(span);
         }
     }
 
     /** The clock stands still; at 5 to 10 %RH for no longer than the 10 % cell. */
-    private void stay(Span span, Optional<Zone> zone) {
+    private void stay(Span span) {
         since.pass();
         if (span.kind() != Kind.DRY_10 || span.lengthMs() == 0 || dryStayOver) {
             return;
         }
         var cell = lives.atTenPercent(span.air());
-        OptionalLong endMs =
-                cell.isPresent() ? dryStay.spend(span, cell.get().value()) : OptionalLong.of(span.startMs());
-        if (endMs.isPresent()) {
-            dryStayOver = true;
-            since.endLifeInDryStay(span.from(endMs.getAsLong()), zone);
-        }
+        cell.ifPresent(life -> dryStay.spend(span, life.value()));
+        dryStayOver = cell.isEmpty() || dryStay.isPastWhole();
     }
 
     private void runningOn(Span span, Optional<Zone> zone) {
-        if (span.breaksRest() || span.kind() == Kind.DRY_10) {
-            breakRest();
-        }
         if (span.kind() == Kind.DRY_10) {
+            rest = Optional.empty();
             restTried = false;
             if (!since.isExposed()) {
                 inTenPercentStay = true;
@@ -261,6 +252,15 @@ final class FloorClock implements RatingClock {
     }
 
     @Override
+    public void look(Span now) {
+        last = Optional.of(now);
+        boolean restful = !now.isFloor() && (level.isPausedByDryStorage() || now.kind() != Kind.DRY_10);
+        if (restful && unknown.isEmpty()) {
+            tryRest(now.startMs());
+        }
+    }
+
+    @Override
     public void join(RatingClock other) {
         FloorClock theirs = (FloorClock) other;
         since.worsenBy(theirs.since);
@@ -276,8 +276,13 @@ final class FloorClock implements RatingClock {
     }
 
     @Override
-    public boolean isInside() {
+    public boolean hasLifeLeft() {
         return unknown.isEmpty() && since.isInsideLife();
+    }
+
+    @Override
+    public boolean isInside() {
+        return hasLifeLeft() && !dryStayOver;
     }
 
     private BakeColumn column() {

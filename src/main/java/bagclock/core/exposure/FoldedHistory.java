@@ -55,8 +55,11 @@ public final class FoldedHistory {
         this.lastEventMs = sinceMs;
         this.beforeLastLeg = clock.forecast();
         clock.passAll(surroundings.spans(now.place(), sinceMs, momentMs), now.lastFloor());
-        this.atMoment = clock.forecast();
+        if (sinceMs == momentMs) {
+            surroundings.spans(now.place(), momentMs, momentMs + 1).forEach(clock::look);
+        }
         this.reading = clock.read(now, momentMs);
+        this.atMoment = clock.forecast();
     }
 
     /** Folds a history at one rating. */
@@ -120,16 +123,17 @@ public final class FoldedHistory {
      * empty if paused, unlimited, in an oven, or not known.
      */
     public Optional<Instant> endsAt() {
-        boolean none = reading.total().isEmpty() || where.place() instanceof Place.Oven;
-        if (none || reading.unknown().isPresent()) {
+        if (reading.total().isEmpty() || reading.unknown().isPresent()) {
             return Optional.empty();
         } else if (reading.spentAt().isPresent()) {
             return reading.spentAt().map(FoldedHistory::toSecond);
+        } else if (where.place() instanceof Place.Oven) {
+            return Optional.empty();
         } else if (atMoment instanceof LevelSixClock) {
             return reading.timerEnd().map(FoldedHistory::toSecond);
         }
         long horizonMs = reading.restEnd().map(end -> end.toEpochMilli() - 1).orElse(momentMs + FAR.toMillis());
-        return isInsideAt(horizonMs) ? Optional.empty() : Optional.of(toSecond(lastInside(horizonMs)));
+        return hasLifeAt(horizonMs) ? Optional.empty() : Optional.of(toSecond(lastInside(horizonMs)));
     }
 
     /** The last millisecond at which the part is inside, between the moment and a moment at which it is not. */
@@ -138,7 +142,7 @@ public final class FoldedHistory {
         long outside = outsideMs;
         while (outside - inside > 1) {
             long middle = inside + (outside - inside) / 2;
-            if (isInsideAt(middle)) {
+            if (hasLifeAt(middle)) {
                 inside = middle;
             } else {
                 outside = middle;
@@ -147,11 +151,11 @@ public final class FoldedHistory {
         return Instant.ofEpochMilli(inside);
     }
 
-    private boolean isInsideAt(long laterMs) {
+    private boolean hasLifeAt(long laterMs) {
         boolean whole = surroundings.mayChangeWhatWas(where.place());
         RatingClock clock = (whole ? beforeLastLeg : atMoment).forecast();
         clock.passAll(surroundings.spans(where.place(), whole ? lastEventMs : momentMs, laterMs), where.lastFloor());
-        return clock.isInside();
+        return clock.hasLifeLeft();
     }
 
     private static Instant toSecond(Instant exact) {

@@ -21,6 +21,8 @@ final class LevelOneClock implements RatingClock {
     private static final Duration DAMP_FOR = Duration.ofHours(24);
 
     private final BakeNeed need;
+    private boolean bakeCounted;
+    private boolean sealedWet;
     private boolean wetted;
     private boolean above3085;
     private long dampMs;
@@ -37,6 +39,8 @@ final class LevelOneClock implements RatingClock {
 
     @Override
     public void on(Event event, Whereabouts before, Whereabouts after, boolean first) {
+        sealedWet |= event instanceof Event.Sealed && !first && !bakeCounted;
+        bakeCounted = false;
         if (event instanceof Event.Wetted) {
             wetted = true;
         } else if (event instanceof Event.BakeStarted bake) {
@@ -51,6 +55,7 @@ final class LevelOneClock implements RatingClock {
                 .flatMap(needed -> ended.atTemperature().map(time -> time.compareTo(needed) >= 0))
                 .orElse(false);
         run = Optional.empty();
+        bakeCounted = counts;
         if (counts) {
             wetted = false;
             above3085 = false;
@@ -86,6 +91,11 @@ final class LevelOneClock implements RatingClock {
     }
 
     @Override
+    public boolean hasLifeLeft() {
+        return isInside();
+    }
+
+    @Override
     public boolean isInside() {
         return true;
     }
@@ -101,6 +111,9 @@ final class LevelOneClock implements RatingClock {
         }
         if (above3085) {
             faults.add(Fault.LEVEL_1_ABOVE_30_85);
+        }
+        if (sealedWet) {
+            faults.add(Fault.SEALED_AFTER_FAILED_BAKE);
         }
         boolean baking = where.place() instanceof Place.Oven;
         return new ClockReading(

@@ -22,6 +22,8 @@ import java.util.Optional;
 final class LevelSixClock implements RatingClock {
     private final Part part;
     private final BakeNeed need;
+    private boolean bakeCounted;
+    private boolean sealedWet;
     private final List<Instant> driedAt = new ArrayList<>();
     private Optional<Instant> bakedAt = Optional.empty();
     private boolean above3060;
@@ -51,6 +53,8 @@ final class LevelSixClock implements RatingClock {
 
     @Override
     public void on(Event event, Whereabouts before, Whereabouts after, boolean first) {
+        sealedWet |= event instanceof Event.Sealed && !first && !bakeCounted;
+        bakeCounted = false;
         if (event instanceof Event.UnknownExposure) {
             forget(UnknownHistory.Cause.UNKNOWN_EXPOSURE, event.at());
         } else if (event instanceof Event.Wetted) {
@@ -74,6 +78,7 @@ final class LevelSixClock implements RatingClock {
                 .flatMap(needed -> ended.atTemperature().map(time -> time.compareTo(needed) >= 0))
                 .orElse(false);
         run = Optional.empty();
+        bakeCounted = counts;
         if (counts) {
             bakedAt = Optional.of(ended.at());
             driedAt.add(ended.at());
@@ -107,6 +112,11 @@ final class LevelSixClock implements RatingClock {
     }
 
     @Override
+    public boolean hasLifeLeft() {
+        return isInside();
+    }
+
+    @Override
     public boolean isInside() {
         return bakedAt.isPresent() && !above3060;
     }
@@ -118,6 +128,9 @@ final class LevelSixClock implements RatingClock {
             faults.add(Fault.LEVEL_6_NOT_BAKED);
         } else if (above3060) {
             faults.add(Fault.LEVEL_6_ABOVE_30_60);
+        }
+        if (sealedWet) {
+            faults.add(Fault.SEALED_AFTER_FAILED_BAKE);
         }
         Optional<Duration> label = bakedAt.isPresent() ? part.maker().useWithin() : Optional.empty();
         Optional<Instant> end = bakedAt.flatMap(baked -> label.map(baked::plus));

@@ -17,10 +17,16 @@ sealed interface RatingClock permits FloorClock, LevelOneClock, LevelSixClock {
     /** A stay in dry storage is broken off. */
     void breakRest();
 
+    /** The air right after an event, where no time has passed yet. */
+    default void look(Span now) {}
+
     /** Puts this clock to the worse of each value of both. */
     void join(RatingClock other);
 
-    /** Whether floor life and history allow a heat that ends now; timers apart. */
+    /** Whether some floor life is left and the history known. */
+    boolean hasLifeLeft();
+
+    /** Whether floor life, storage and history allow a heat that ends now; timers apart. */
     boolean isInside();
 
     ClockReading read(Whereabouts where, long momentMs);

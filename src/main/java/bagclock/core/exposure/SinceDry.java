@@ -198,11 +198,6 @@ final class SinceDry {
         return spentMs.isPresent() ? spentMs : now;
     }
 
-    /** Dry storage that lasted longer than it may: the life is over. */
-    void endLifeInDryStay(Span rest, Optional<Zone> zone) {
-        endLife(new Counted(rest, Counting.TEN_PERCENT, zone));
-    }
-
     /** Outside the table: the life is over at once; more such time adds nothing. */
     private void endLife(Counted counted) {
         Share strictRaise = strict.raiseToWhole();

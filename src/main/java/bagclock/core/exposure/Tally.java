@@ -30,9 +30,16 @@ public record Tally(Duration bakedAbove90, int bakes, int passes, CarrierLimit c
         Tally tally = new Tally(
                 part.prior().bakedAbove90(), part.prior().bakes(), part.prior().passes(), part.carrier(), List.of());
         Whereabouts where = Whereabouts.UNTOLD;
+        Instant carrierAt = Instant.MIN;
         for (Event event : timeline.events()) {
+            Whereabouts after = where.after(event);
             tally = tally.after(event, where, part);
-            where = where.after(event);
+            if (event instanceof Event.Mounted || event instanceof Event.Removed) {
+                boolean told = carrierAt.equals(event.at());
+                tally = tally.carriedBy(told ? limit(tally.carrier, after.mounted()) : new CarrierLimit.Unknown());
+            }
+            carrierAt = event instanceof Event.CarrierChanged ? event.at() : carrierAt;
+            where = after;
         }
         return where.place() instanceof Place.Oven oven
                 ? tally.plusHot(oven.bake(), Duration.between(oven.bake().at(), moment))
@@ -49,10 +56,8 @@ public record Tally(Duration bakedAbove90, int bakes, int passes, CarrierLimit c
             return plusHot(oven.bake(), ended.atTemperature().orElse(stay));
         } else if (event instanceof Event.Heated heated && isPass(heated.peakBody())) {
             return new Tally(bakedAbove90, bakes, passes + 1, carrier, runs);
-        } else if (event instanceof Event.Mounted || event instanceof Event.Removed) {
-            return carriedBy(new CarrierLimit.Unknown());
         } else if (event instanceof Event.CarrierChanged changed) {
-            return carriedBy(limitFor(changed, where));
+            return carriedBy(limit(changed.limit(), where.mounted()));
         } else if (event instanceof Event.Joined joined) {
             return worstWith(joined, part);
         }
@@ -60,10 +65,8 @@ public record Tally(Duration bakedAbove90, int bakes, int passes, CarrierLimit c
     }
 
     /** A mounted part is on its board: "in no carrier" cannot be said of it. */
-    private static CarrierLimit limitFor(Event.CarrierChanged changed, Whereabouts where) {
-        return where.mounted() && changed.limit() instanceof CarrierLimit.None
-                ? new CarrierLimit.Unknown()
-                : changed.limit();
+    private static CarrierLimit limit(CarrierLimit told, boolean mounted) {
+        return mounted && told instanceof CarrierLimit.None ? new CarrierLimit.Unknown() : told;
     }
 
     /** The same with another limit of what the part is in or on. */

@@ -77,6 +77,10 @@ final class BakeMenu {
 
     private BakeOffer tableOffer(BakeTimes.Row row) {
         List<Bar> bars = bars(row.temperature(), row.time().value());
+        boolean onlyMakers = part.maxBake().isEmpty() && !part.body().kind().bears125();
+        if (onlyMakers && !part.maker().bakes().isEmpty()) {
+            bars.add(new Bar(BarCode.PART_LIMIT_UNKNOWN, ""));
+        }
         if (row.measureEdges()) {
             bars.add(new Bar(BarCode.MEASURE_EDGES, ""));
         }
