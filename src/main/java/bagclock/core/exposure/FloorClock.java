@@ -165,6 +165,12 @@ final class FloorClock implements RatingClock {
         }
     }
 
+    @Override
+    public void heat(Span minutes, Optional<Zone> zone) {
+        breakRest();
+        since.count(minutes, Counting.HEAT, zone);
+    }
+
     private void paused(Span span) {
         tryRest(span.startMs());
         if (rest.isPresent() && rest.get().endMs() <= span.endMs()) {

@@ -106,16 +106,13 @@ public final class FoldedHistory {
         }
         long endMs = momentMs + length.toMillis();
         RatingClock clock = atMoment.forecast();
-        clock.breakRest();
-        clock.passAll(heatSpans(endMs), where.lastFloor());
-        return clock.isInside();
-    }
-
-    private List<Span> heatSpans(long endMs) {
         boolean inAir = where.isOnFloor() || (where.place() instanceof Place.Bag bag && !bag.dryPack());
-        return inAir
-                ? surroundings.spans(where.place(), momentMs, endMs)
-                : List.of(Span.floor(momentMs, endMs, Optional.of(Air.LIMIT_30_60), Span.Basis.READ));
+        if (inAir) {
+            clock.passAll(surroundings.spans(where.place(), momentMs, endMs), where.lastFloor());
+        } else {
+            clock.heat(Span.floor(momentMs, endMs, Optional.empty(), Span.Basis.UNKNOWN), where.lastFloor());
+        }
+        return clock.isInside();
     }
 
     /**

@@ -14,6 +14,9 @@ sealed interface RatingClock permits FloorClock, LevelOneClock, LevelSixClock {
     /** Time spent; {@code zone} is where the part stands on the floor. */
     void pass(Span span, Optional<Zone> zone);
 
+    /** The minutes of a heat out of bag or cabinet. */
+    default void heat(Span minutes, Optional<Zone> zone) {}
+
     /** A stay in dry storage is broken off. */
     void breakRest();
 

@@ -47,6 +47,8 @@ final class SinceDry {
     enum Counting {
         /** In open air. */
         FLOOR,
+        /** The minutes of a heat out of bag or cabinet: at the rate of 30/60. */
+        HEAT,
         /** Levels 4 to 5a, exposed, in bag or cabinet: at the rate of 30/60, no exposure. */
         RUNS_ON,
         /** Levels 4 to 5a, never exposed, at 5 to 10 %RH: at the 10 % cell. */
@@ -75,7 +77,9 @@ final class SinceDry {
 
     private record Counted(Span span, Counting counting, Optional<Zone> zone) {
         boolean isAbove3060() {
-            if (span.air().isEmpty()) {
+            if (counting == Counting.HEAT) {
+                return false;
+            } else if (span.air().isEmpty()) {
                 return true;
             }
             Air air = span.air().get();
@@ -153,6 +157,7 @@ final class SinceDry {
         if (counted.counting() != Counting.RUNS_ON) {
             exposureMs += span.lengthMs();
         }
+        exposed |= counted.counting() == Counting.HEAT;
         if (counted.counting() == Counting.FLOOR) {
             exposed = true;
             onDeclared |= span.basis() == Span.Basis.DECLARED;
@@ -174,6 +179,7 @@ final class SinceDry {
     private Optional<Cited<Life>> strictLife(Counted counted, boolean excused) {
         Optional<Cited<Life>> life = switch (counted.counting()) {
             case FLOOR -> counted.span().air().flatMap(lives::strict);
+            case HEAT -> Optional.of(lives.own());
             case RUNS_ON -> counted.isOutside35() ? Optional.empty() : Optional.of(lives.own());
             case TEN_PERCENT -> lives.atTenPercent(counted.span().air());
         };

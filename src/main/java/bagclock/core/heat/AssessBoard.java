@@ -4,6 +4,7 @@ import bagclock.core.exposure.Event;
 import bagclock.core.heat.BoardQuestion.Fate;
 import bagclock.core.heat.BoardQuestion.Location;
 import bagclock.core.standard.Standard;
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -15,6 +16,7 @@ import java.util.Set;
 /** The answer for a board: its worst part's, over those that will pass 200 C, with the bakes that the board bears. */
 public final class AssessBoard {
     private static final int MOST_REPLACEMENTS = 2;
+    private static final BigDecimal UNLIMITED_HOURS = BigDecimal.valueOf(Long.MAX_VALUE);
 
     private final Standard standard;
     private final BoardQuestion asked;
@@ -73,12 +75,15 @@ public final class AssessBoard {
     }
 
     private List<BakeOffer> bakes(List<Judged> judged) {
-        List<Judged> mounted =
-                judged.stream().filter(one -> one.counts() && one.isOnBoard()).toList();
+        List<Judged> mounted = judged.stream()
+                .filter(one -> one.counts() && one.isOnBoard())
+                .filter(one -> one.location().fate() != Fate.REMOVED_SCRAP)
+                .toList();
         List<Judged> inNeed = mounted.stream().filter(Judged::needsBake).toList();
-        List<BoardBakes.Need> needs = (inNeed.isEmpty() ? mounted : inNeed)
+        List<Judged> withBakes =
+                mounted.stream().filter(one -> !one.answer().bakes().isEmpty()).toList();
+        List<BoardBakes.Need> needs = (inNeed.isEmpty() ? withBakes : inNeed)
                 .stream()
-                        .filter(one -> !one.location().offFirst())
                         .map(one ->
                                 new BoardBakes.Need(one.location(), one.answer().bakes()))
                         .toList();
@@ -167,12 +172,12 @@ public final class AssessBoard {
                 base.trail());
     }
 
-    /** The strictest; among equals the one that ends first. */
+    /** The strictest; among equals the one with the least life left, then the first. */
     private static Optional<Judged> worst(List<Judged> judged) {
         Comparator<Judged> byVerdict = Comparator.comparing(one -> one.answer().verdict());
-        Comparator<Judged> byEnd = Comparator.comparing(one ->
-                one.answer().until().or(() -> one.answer().floorLife().endsAt()).orElse(Instant.MAX));
-        return judged.stream().min(byVerdict.reversed().thenComparing(byEnd));
+        Comparator<Judged> byLife = Comparator.comparing(
+                one -> one.answer().floorLife().remainingHours().orElse(UNLIMITED_HOURS));
+        return judged.stream().min(byVerdict.reversed().thenComparing(byLife));
     }
 
     private Optional<Instant> until(Verdict verdict, List<Judged> counting, List<Judged> judged) {

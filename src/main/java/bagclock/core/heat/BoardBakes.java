@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The bakes of a whole board: at a temperature that board and parts bear, for the longest time that any part in need
@@ -43,7 +44,7 @@ final class BoardBakes {
                 .map(BakeOffer::temperature)
                 .distinct()
                 .sorted(Comparator.reverseOrder())
-                .flatMap(temperature -> at(temperature, Duration.ZERO).stream())
+                .flatMap(temperature -> at(temperature, Duration.ZERO, BoardBakes::exactly).stream())
                 .toList();
     }
 
@@ -52,28 +53,45 @@ final class BoardBakes {
             return Optional.of(new BakeOffer(
                     bake.temperature(), bake.time(), Optional.empty(), limits(bake.temperature()), cited()));
         }
-        return at(bake.temperature(), bake.time());
+        return at(bake.temperature(), bake.time(), BoardBakes::atOrBelow);
     }
 
-    private Optional<BakeOffer> at(Celsius temperature, Duration atLeast) {
+    private Optional<BakeOffer> at(Celsius temperature, Duration atLeast, Finder finder) {
         Duration time = atLeast;
         List<Bar> bars = new ArrayList<>(limits(temperature));
-        Optional<BakeOffer> strictest = Optional.empty();
+        Optional<BakeOffer> cited = Optional.empty();
         for (Need need : needs) {
-            Optional<BakeOffer> offer = nearest(need.offers(), temperature);
+            Optional<BakeOffer> offer = finder.find(need.offers(), temperature);
             if (offer.isEmpty()) {
                 return Optional.empty();
             }
             time = offer.get().time().compareTo(time) > 0 ? offer.get().time() : time;
-            offer.get().bars().stream().filter(bar -> !bars.contains(bar)).forEach(bars::add);
-            strictest = strictest.filter(one -> one.maxHumidity().isPresent()).or(() -> offer);
+            bars(need, offer.get()).filter(bar -> !bars.contains(bar)).forEach(bars::add);
+            cited = cited.filter(one -> one.maxHumidity().isPresent()).or(() -> offer);
         }
-        BakeOffer cited = strictest.orElseThrow();
-        return Optional.of(new BakeOffer(temperature, time, cited.maxHumidity(), bars, cited.citation()));
+        BakeOffer first = cited.orElseThrow();
+        return Optional.of(new BakeOffer(temperature, time, first.maxHumidity(), bars, first.citation()));
+    }
+
+    /** A part's own bake at a temperature of the board. */
+    private interface Finder {
+        Optional<BakeOffer> find(List<BakeOffer> offers, Celsius temperature);
+    }
+
+    private static Stream<Bar> bars(Need need, BakeOffer offer) {
+        boolean off = need.location().offFirst();
+        return offer.bars().stream()
+                .filter(bar -> !off || (bar.code() != BarCode.PART_LIMIT && bar.code() != BarCode.PART_LIMIT_UNKNOWN));
+    }
+
+    private static Optional<BakeOffer> exactly(List<BakeOffer> offers, Celsius temperature) {
+        return offers.stream()
+                .filter(offer -> offer.temperature().equals(temperature))
+                .min(Comparator.comparing(BakeOffer::time));
     }
 
     /** The highest of a part's bakes at or below a temperature: hotter dries faster. */
-    private static Optional<BakeOffer> nearest(List<BakeOffer> offers, Celsius temperature) {
+    private static Optional<BakeOffer> atOrBelow(List<BakeOffer> offers, Celsius temperature) {
         boolean tooHot = temperature.isAbove(BakeTimes.HOTTEST)
                 && offers.stream().noneMatch(offer -> offer.temperature().isAbove(BakeTimes.HOTTEST));
         return tooHot
@@ -87,12 +105,18 @@ final class BoardBakes {
     private List<Bar> limits(Celsius temperature) {
         List<Bar> bars = new ArrayList<>();
         board.maxBake().filter(temperature::isAbove).ifPresent(limit -> bars.add(new Bar(BarCode.CARRIER, limit)));
-        onBoard.stream()
-                .filter(location -> !location.offFirst())
-                .flatMap(location -> location.part().maxBake().stream())
+        List<Location> baked =
+                onBoard.stream().filter(location -> !location.offFirst()).toList();
+        baked.stream()
+                .flatMap(location -> BakeMenu.partLimit(location.part()).stream())
                 .filter(temperature::isAbove)
                 .min(Comparator.naturalOrder())
                 .ifPresent(limit -> bars.add(new Bar(BarCode.PART_LIMIT, limit)));
+        boolean unknown = baked.stream()
+                .anyMatch(location -> BakeMenu.partLimit(location.part()).isEmpty());
+        if (unknown) {
+            bars.add(new Bar(BarCode.PART_LIMIT_UNKNOWN, ""));
+        }
         return bars;
     }
 

@@ -10,6 +10,7 @@ import bagclock.core.heat.BoardQuestion.Fate;
 import bagclock.core.heat.BoardQuestion.Location;
 import bagclock.core.heat.HeatPlan.Purpose;
 import bagclock.core.standard.CarrierLimit;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -48,7 +49,11 @@ public final class BoardLocations {
     static Question question(BoardQuestion asked, Location location) {
         Timeline timeline = timeline(asked.board(), location).fold(t -> t, BoardLocations::refused);
         PartHistory history = new PartHistory(location.part(), timeline, asked.climate(), asked.rules(), asked.at());
-        return new Question(history, asked.heat().map(heat -> heatAt(heat, location)), heldBy(asked, location));
+        Optional<HeatPlan> heat = asked.heat()
+                .map(planned -> heatAt(planned, location))
+                .or(() ->
+                        location.fate() == Fate.REMOVED_SCRAP ? Optional.of(scrap(asked, location)) : Optional.empty());
+        return new Question(history, heat, heldBy(asked, location));
     }
 
     private static Timeline refused(List<Refusal> refusals) {
@@ -69,21 +74,30 @@ public final class BoardLocations {
                 heat.at(),
                 heat.length(),
                 location.peakBody(),
-                Optional.of(local ? purpose(location.fate()) : Purpose.WHOLE_BOARD),
+                Optional.of(purpose(heat, location.fate())),
                 Optional.of(local));
     }
 
-    private static Purpose purpose(Fate fate) {
-        return switch (fate) {
-            case REMOVED_SCRAP -> Purpose.REMOVAL_SCRAP;
-            case REMOVED_REUSE -> Purpose.REMOVAL_REUSE;
-            case STAYS, PLACED -> Purpose.PLACEMENT;
-        };
+    private static HeatPlan scrap(BoardQuestion asked, Location location) {
+        return new HeatPlan(
+                asked.at(), Duration.ZERO, location.peakBody(), Optional.of(Purpose.REMOVAL_SCRAP), Optional.of(true));
+    }
+
+    /** A part to be scrapped does not count in any heat; every other counts in a heat of the whole board. */
+    private static Purpose purpose(HeatPlan heat, Fate fate) {
+        boolean whole = heat.purpose().filter(p -> p == Purpose.WHOLE_BOARD).isPresent();
+        if (fate == Fate.REMOVED_SCRAP) {
+            return Purpose.REMOVAL_SCRAP;
+        } else if (whole) {
+            return Purpose.WHOLE_BOARD;
+        }
+        return fate == Fate.REMOVED_REUSE ? Purpose.REMOVAL_REUSE : Purpose.PLACEMENT;
     }
 
     /** It will pass 200 C: by its measured peak, by an unknown peak, or because the whole board is heated. */
     static boolean counts(BoardQuestion asked, Location location) {
-        boolean local = asked.heat().map(HeatPlan::isLocal).orElse(false);
+        boolean local =
+                asked.heat().filter(heat -> heatAt(heat, location).isLocal()).isPresent();
         return !local || Tally.isPass(location.peakBody());
     }
 }
