@@ -23,6 +23,7 @@ public final class FoldedHistory {
     private final Whereabouts where;
     private final RatingClock beforeLastLeg;
     private final RatingClock atMoment;
+    private final RatingClock withTrail;
     private final long lastEventMs;
     private final long momentMs;
     private final ClockReading reading;
@@ -60,6 +61,7 @@ public final class FoldedHistory {
         }
         this.reading = clock.read(now, momentMs);
         this.atMoment = clock.forecast();
+        this.withTrail = clock;
     }
 
     /** Folds a history at one rating. */
@@ -81,7 +83,7 @@ public final class FoldedHistory {
             for (Timeline other : joined.others()) {
                 PartHistory theirs = new PartHistory(
                         history.part(), other.upTo(joined.at()), history.climate(), history.rules(), joined.at());
-                clock.join(new FoldedHistory(standard, theirs, rating).atMoment);
+                clock.join(new FoldedHistory(standard, theirs, rating).withTrail);
             }
         }
     }

@@ -51,7 +51,7 @@ class LoggedCabinetTest {
         assertThat(answer.bakeColumn()).contains(Answer.Column.OVER_72H);
     }
 
-    /** A <= 5 cabinet read between 5 and 10 for longer is a 5-to-10 stay: levels 2 to 3 rest on, levels 4 to 5a do not. */
+    /** A cabinet of up to 5 read between 5 and 10 for longer is a 5-to-10 stay: levels 2 to 3 rest on, levels 4 to 5a do not. */
     @Test
     void aSpellAt5To10IsAStayOfTheWetterClass() {
         Story three = logged(PartUnderTest.level("3"), 4, 20, 22, 8).opened(0).storedLogged(12, 5);
@@ -62,7 +62,7 @@ class LoggedCabinetTest {
         assertThat(Told.used(four.answer(92))).isZero();
     }
 
-    /** What was read above 10 in a longer excursion of a <= 5 cabinet is floor time whatever its own length. */
+    /** What was read above 10 in a longer excursion of a cabinet of up to 5 is floor time whatever its own length. */
     @Test
     void aboveTenInALongerExcursionIsFloorTime() {
         Story story = Story.of(PartUnderTest.level("3")).opened(0).storedLogged(13, 5);

@@ -1,0 +1,118 @@
+package bagclock.core.heat;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bagclock.core.exposure.Event;
+import bagclock.core.standard.CarrierLimit;
+import java.util.List;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+
+/** Joined lots: the worse of each value counts from the join on (the project's own decision, no source found). */
+class JoinsTest {
+    private static final Offset<Double> EXACT = Offset.offset(1e-6);
+
+    private static Story joined(Story mine, double hour, Story... others) {
+        return mine.event(new Event.Joined(
+                Story.at(hour), List.of(others).stream().map(Story::timeline).toList()));
+    }
+
+    private static Story level3() {
+        return Story.of(PartUnderTest.level("3"));
+    }
+
+    @Test
+    void theLeastLifeLeftCounts() {
+        Answer mine = joined(level3().toFloor(0), 20, level3().toFloor(10)).answer(30);
+        Answer theirs = joined(level3().toFloor(10), 20, level3().toFloor(0)).answer(30);
+
+        assertThat(Told.used(mine)).isCloseTo(30, EXACT);
+        assertThat(Told.used(theirs)).isCloseTo(30, EXACT);
+    }
+
+    @Test
+    void theTrailStillAddsUp() {
+        Answer theirs = joined(level3().toFloor(10), 20, level3().toFloor(0)).answer(30);
+
+        double sum = theirs.trail().stream()
+                .mapToDouble(entry -> entry.used().numerator().doubleValue()
+                        / entry.used().denominator().doubleValue())
+                .sum();
+        assertThat(sum * 168).isCloseTo(30, EXACT);
+    }
+
+    @Test
+    void anUnknownHistoryOfOneIsThatOfBoth() {
+        assertThat(joined(level3().toFloor(0), 20, level3().unknown(5))
+                        .answer(21)
+                        .verdict())
+                .isEqualTo(Verdict.BAKE);
+        assertThat(joined(level3().unknown(0), 20, level3().toFloor(5))
+                        .answer(21)
+                        .verdict())
+                .isEqualTo(Verdict.BAKE);
+    }
+
+    /** Highest bake total, highest number of bakes and passes, lowest carrier rating. */
+    @Test
+    void theHighestTotalsAndTheLowestCarrierCount() {
+        Story baked = level3().toFloor(0)
+                .bake(0, 90, 125, 90)
+                .heated(91, 245)
+                .heated(92, 245)
+                .heated(93, 245);
+        Answer answer = joined(level3().unknown(0), 100, baked).answer(101);
+
+        assertThat(answer.verdict()).isEqualTo(Verdict.HOLD);
+        assertThat(answer.has(FindingCode.PASSES_USED_UP)).isTrue();
+        assertThat(Told.offer(answer, 125).orElseThrow().bars())
+                .extracting(BakeOffer.Bar::code)
+                .contains(BakeOffer.BarCode.HOURS_ABOVE_90);
+
+        Answer tray = joined(
+                        level3().unknown(0).into(1, 125),
+                        100,
+                        level3().unknown(0).into(1, 90))
+                .answer(101);
+        assertThat(Told.allows(tray, 125)).isFalse();
+        assertThat(Told.allows(tray, 90)).isTrue();
+        Answer open = joined(level3().unknown(0).into(1, 125), 100, level3().unknown(0))
+                .answer(101);
+        assertThat(Told.allows(open, 125)).isTrue();
+        Answer unmarked = joined(
+                        Story.of(PartUnderTest.level("3")).unknown(0),
+                        100,
+                        level3().unknown(0).event(new Event.CarrierChanged(Story.at(1), new CarrierLimit.Unknown())))
+                .answer(101);
+        assertThat(Told.allows(unmarked, 90)).isFalse();
+    }
+
+    @Test
+    void aJoinOfDryLotsStaysDry() {
+        assertThat(Told.used(joined(level3().toFloor(0), 0, level3().toFloor(0)).answer(5)))
+                .isCloseTo(5, EXACT);
+    }
+
+    /** Two parents, each folded by itself: the later correction of one reaches the child. */
+    @Test
+    void level6TakesTheEarlierBake() {
+        PartUnderTest part = PartUnderTest.level("6").makersBake(70, 48).useWithin(10);
+        Story early = Story.of(part).unknown(0).bake(1, 49, 70, 48);
+        Story late = Story.of(part).unknown(0).bake(4, 52, 70, 48);
+
+        assertThat(Told.endsAt(joined(late, 53, early).answer(53))).contains(59.0);
+        Story none = Story.of(part).unknown(0);
+        Story dry = Story.of(part).unknown(0).bake(4, 52, 70, 48);
+        assertThat(joined(dry, 53, none).answer(53).verdict()).isEqualTo(Verdict.BAKE);
+    }
+
+    @Test
+    void level1TakesTheWorseDampness() {
+        Story wet = Story.of(PartUnderTest.level("1")).toFloor(0).wetted(1);
+
+        assertThat(joined(Story.of(PartUnderTest.level("1")).toFloor(0), 5, wet)
+                        .answer(6)
+                        .verdict())
+                .isEqualTo(Verdict.HOLD);
+    }
+}
