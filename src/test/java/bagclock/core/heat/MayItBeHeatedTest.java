@@ -56,8 +56,8 @@ class MayItBeHeatedTest {
                 .logged("bench", 0, 10, 25, 50)
                 .air(30, 70)
                 .stored(10, 10);
-        assertThat(cabinet.place(100, 600).verdict()).isEqualTo(Verdict.CLEAR);
-        assertThat(cabinet.place(100, 601).verdict()).isEqualTo(Verdict.BAKE);
+        assertThat(cabinet.place(40, 600).verdict()).isEqualTo(Verdict.CLEAR);
+        assertThat(cabinet.place(40, 601).verdict()).isEqualTo(Verdict.BAKE);
     }
 
     /** S9, S45: local heat that keeps the body at or below 200 C: moisture is no bar; above it is. */
