@@ -54,7 +54,8 @@
   };
 
   // Scanner: a burst of keys far faster than fingers, ended by Enter, wherever the focus is.
-  const MOST_MILLIS_BETWEEN = 120;
+  // A busy computer may deliver one key late; a scan that lost its first characters could name another item.
+  const MOST_MILLIS_BETWEEN = 400;
   const MOST_MILLIS_ON_AVERAGE = 45;
   const LEAST_CHARACTERS = 4;
   const SEPARATORS = { "]": "\u001d", "^": "\u001e", 6: "\u001e", d: "\u0004", D: "\u0004" };

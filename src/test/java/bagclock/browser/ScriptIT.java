@@ -1,0 +1,148 @@
+package bagclock.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
+import bagclock.platform.Database;
+import bagclock.platform.Engine;
+import bagclock.platform.Live;
+import bagclock.platform.SecurityHeaders;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import io.javalin.Javalin;
+import io.javalin.http.staticfiles.Location;
+import java.time.Clock;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** What the script promises to pages, on a page that has nothing else. */
+class ScriptIT {
+    private static final String PAGE = """
+            <!DOCTYPE html><html lang="en"><head><title>Test</title>
+            <meta name="htmx-config" content='{"allowEval":false,"includeIndicatorStyles":false}'>
+            <script src="/public/htmx.min.js" defer></script><script src="/public/app.js" defer></script></head>
+            <body hx-headers='{"X-CSRF-Token":"abc"}'>
+            <div id="notice" role="alert" data-failed="failed" data-offline="offline" hidden></div><main>
+            <p id="count" data-live="item ovens" hx-get="/count" hx-trigger="live">0</p>
+            <form data-scan hx-post="/scan" hx-target="#said"><input name="code" aria-label="Scan"></form>
+            <input id="other" aria-label="Other"><div id="said"></div>
+            </main></body></html>
+            """;
+
+    private final AtomicInteger count = new AtomicInteger();
+    private final AtomicInteger streams = new AtomicInteger();
+
+    private Database database;
+    private Live live;
+    private Javalin server;
+    private Browser browser;
+    private BrowserContext context;
+
+    @BeforeEach
+    void start() {
+        database = Engine.H2.fresh();
+        live = new Live(database, Clock.systemUTC());
+        server = Javalin.create(config -> {
+                    config.staticFiles.add(files -> {
+                        files.hostedPath = "/public";
+                        files.directory = "/public";
+                        files.location = Location.CLASSPATH;
+                    });
+                    SecurityHeaders.register(config.routes);
+                    config.routes.before(Live.PATH, ctx -> streams.incrementAndGet());
+                    live.register(config.routes);
+                    config.routes.get("/page", ctx -> ctx.html(PAGE));
+                    config.routes.get("/count", ctx -> ctx.html(Integer.toString(count.incrementAndGet())));
+                    config.routes.post("/scan", ctx -> {
+                        String code = ctx.formParam("code");
+                        if (!"abc".equals(ctx.header("X-CSRF-Token")) || "BROKEN".equals(code)) {
+                            ctx.status(500);
+                            return;
+                        }
+                        ctx.status("WRONG".equals(code) ? 422 : 200);
+                        ctx.html("<p role=status data-sound=accepted>heard " + code + "</p>");
+                    });
+                })
+                .start(0);
+        browser = Browser.start();
+        context = browser.browser().newContext();
+    }
+
+    @AfterEach
+    void stop() {
+        browser.close();
+        live.close();
+        server.stop();
+        database.close();
+    }
+
+    @Test
+    void partsAreFetchedAgainWhenTheirTopicChangesAndTabsShareOneStream() {
+        Page one = open();
+        Page two = open();
+        two.waitForTimeout(500);
+
+        tell("itemised/R-1");
+        tell("item/R-1");
+        assertThat(one.locator("#count")).not().hasText("0");
+        assertThat(two.locator("#count")).not().hasText("0");
+        tell("ovens");
+        one.waitForCondition(() -> count.get() == 4);
+
+        org.assertj.core.api.Assertions.assertThat(streams).hasValue(1);
+        one.close();
+        two.waitForCondition(() -> streams.get() == 2);
+        tell("ovens");
+        two.waitForCondition(() -> count.get() >= 5);
+    }
+
+    @Test
+    void acceptedAndRefusedScansAreShownInPlaceAndFailuresAreSaid() {
+        Page page = open();
+        page.locator("#other").fill("half");
+        page.locator("#other").focus();
+
+        scan(page, "R-1042");
+        assertThat(page.locator("#said")).hasText("heard R-1042");
+        assertThat(page.locator("#other")).hasValue("half");
+        assertThat(page.locator("#other")).isFocused();
+        scan(page, "WRONG");
+        assertThat(page.locator("#said")).hasText("heard WRONG");
+        scan(page, "BROKEN");
+        assertThat(page.getByText("failed")).isVisible();
+        scan(page, "R-1043");
+        assertThat(page.getByText("failed")).isHidden();
+        context.setOffline(true);
+        scan(page, "R-1044");
+        assertThat(page.getByText("offline")).isVisible();
+    }
+
+    @Test
+    void separatorsOfALabelArriveWithTheScan() {
+        Page page = open();
+        page.keyboard().type("[)>");
+        page.keyboard().press("Control+^");
+        page.keyboard().type("06");
+        page.keyboard().press("Control+]");
+        page.keyboard().type("1P7");
+        page.keyboard().press("Enter");
+
+        assertThat(page.locator("#said")).hasText("heard [)>\u001e06\u001d1P7");
+    }
+
+    private Page open() {
+        Page page = context.newPage();
+        page.navigate("http://localhost:" + server.port() + "/page");
+        return page;
+    }
+
+    private void tell(String topic) {
+        database.withTransaction(tx -> live.tell(tx, topic));
+    }
+
+    private static void scan(Page page, String text) {
+        page.keyboard().type(text);
+        page.keyboard().press("Enter");
+    }
+}
