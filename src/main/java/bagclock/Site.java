@@ -1,5 +1,6 @@
 package bagclock;
 
+import bagclock.assess.AssessRoutes;
 import bagclock.people.AccountRoutes;
 import bagclock.people.Accounts;
 import bagclock.people.PeopleRoutes;
@@ -52,6 +53,7 @@ public final class Site implements AutoCloseable {
                 new Gate(signIns, messages, clock)::register,
                 new ErrorPages(pages, messages)::register,
                 live::register,
+                new AssessRoutes(AssessCommand.contract(), settings, messages)::register,
                 new SignInRoutes(accounts, signIns, pages, messages, new SignInRoutes.Site(settings, clock))::register,
                 new AccountRoutes(accounts, signIns, pages, messages, clock)::register,
                 new PeopleRoutes(accounts, pages, messages, texts, clock)::register);

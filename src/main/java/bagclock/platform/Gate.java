@@ -71,16 +71,20 @@ public final class Gate {
         boolean isOpen = roles.contains(Role.ANYONE);
         if (visit.person().isEmpty() && !isOpen) {
             sendToSignIn(ctx);
-        } else if (isUnguarded(ctx, isOpen) && !Secret.isSame(sentToken(ctx), visit.csrfToken())) {
+        } else if (needsToken(ctx, isOpen) && !Secret.isSame(sentToken(ctx), visit.csrfToken())) {
             throw new NotAllowed("a form without this session's token: " + ctx.path());
         } else if (!isOpen && !visit.signedIn().isOneOf(roles)) {
             throw new NotAllowed(visit.signedIn().id() + " lacks a role for " + ctx.path());
         }
     }
 
-    /** An open call of the API borrows nobody's rights, so no other site could abuse it. */
-    private static boolean isUnguarded(Context ctx, boolean isOpen) {
-        return !SAFE.contains(ctx.method()) && !(isOpen && isApi(ctx));
+    /**
+     * An open call of the API borrows nobody's rights, and another site can't read the answer to one that changes
+     * nothing: neither could be abused.
+     */
+    private static boolean needsToken(Context ctx, boolean isOpen) {
+        boolean isHarmless = isOpen || ctx.routeRoles().contains(Harmless.CHANGES_NOTHING);
+        return !SAFE.contains(ctx.method()) && !(isHarmless && isApi(ctx));
     }
 
     private Visit visit(Context ctx) {

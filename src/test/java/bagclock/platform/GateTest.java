@@ -35,6 +35,8 @@ class GateTest {
                     config.routes.get("/forgotten", ctx -> ctx.result("in"));
                     config.routes.post("/api/open", ctx -> ctx.result("done"), Role.ANYONE);
                     config.routes.post("/api/clerks", ctx -> ctx.result("done"), Role.CLERK);
+                    config.routes.post("/api/ask", ctx -> ctx.result("asked"), Role.CLERK, Harmless.CHANGES_NOTHING);
+                    config.routes.post("/ask", ctx -> ctx.result("asked"), Role.CLERK, Harmless.CHANGES_NOTHING);
                 })
                 .start(0);
         visitor = new Visitor(server.port());
@@ -106,6 +108,19 @@ class GateTest {
         assertThat(visitor.post("/api/clerks").statusCode()).isEqualTo(403);
         assertThat(visitor.post("/clerks", "csrf", token).body()).isEqualTo("done");
         assertThat(visitor.post("/api/open").body()).isEqualTo("done");
+    }
+
+    @Test
+    void aQuestionToTheApiNeedsTheRoleButNoToken() {
+        assertThat(visitor.post("/api/ask").statusCode()).isEqualTo(401);
+
+        someone = Optional.of(new Person("p", "Planner", Set.of(Role.PLANNER)));
+        visitor.get("/open");
+        assertThat(visitor.post("/api/ask").statusCode()).isEqualTo(403);
+
+        someone = Optional.of(new Person("c", "Clerk", Set.of(Role.CLERK)));
+        assertThat(visitor.post("/api/ask").body()).isEqualTo("asked");
+        assertThat(visitor.post("/ask").statusCode()).as("a page").isEqualTo(403);
     }
 
     @Test
