@@ -80,8 +80,18 @@ final class CabinetAir {
             reading(index, cursor, next);
             cursor = next;
         }
-        endExcursion(endMs);
+        endExcursion(nextInsideMs());
         return spans;
+    }
+
+    /** An excursion is measured to the next reading inside, also where the part left before. */
+    private long nextInsideMs() {
+        for (int i = log.indexAtOrBefore(endMs) + 1; i < log.size(); i++) {
+            if (!isAbove(log.air(i))) {
+                return log.atMs(i);
+            }
+        }
+        return Math.max(endMs, momentMs);
     }
 
     private void enter(int index) {

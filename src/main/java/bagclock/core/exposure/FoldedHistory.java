@@ -128,11 +128,21 @@ public final class FoldedHistory {
             return reading.spentAt().map(FoldedHistory::toSecond);
         } else if (where.place() instanceof Place.Oven) {
             return Optional.empty();
-        } else if (atMoment instanceof LevelSixClock) {
-            return reading.timerEnd().map(FoldedHistory::toSecond);
         }
-        long horizonMs = reading.restEnd().map(end -> end.toEpochMilli() - 1).orElse(momentMs + FAR.toMillis());
-        return hasLifeAt(horizonMs) ? Optional.empty() : Optional.of(toSecond(lastInside(horizonMs)));
+        boolean byTimer = atMoment instanceof LevelSixClock;
+        long horizonMs = horizonMs(byTimer);
+        if (hasLifeAt(horizonMs)) {
+            return byTimer ? reading.timerEnd().map(FoldedHistory::toSecond) : Optional.empty();
+        }
+        return Optional.of(toSecond(lastInside(horizonMs)));
+    }
+
+    /** As far as the end of the life can lie: a timer's end, a rest's, or beyond every life. */
+    private long horizonMs(boolean byTimer) {
+        if (byTimer) {
+            return reading.timerEnd().orElseThrow().toEpochMilli();
+        }
+        return reading.restEnd().map(end -> end.toEpochMilli() - 1).orElse(momentMs + FAR.toMillis());
     }
 
     /** The last millisecond at which the part is inside, between the moment and a moment at which it is not. */

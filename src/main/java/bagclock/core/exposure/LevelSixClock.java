@@ -26,7 +26,7 @@ final class LevelSixClock implements RatingClock {
     private boolean sealedWet;
     private final List<Instant> driedAt = new ArrayList<>();
     private Optional<Instant> bakedAt = Optional.empty();
-    private boolean above3060;
+    private Optional<Instant> above3060At = Optional.empty();
     private Optional<UnknownHistory> unknown = Optional.empty();
     private Optional<ClockReading.Run> run = Optional.empty();
     private Optional<Zone> zone = Optional.empty();
@@ -40,7 +40,7 @@ final class LevelSixClock implements RatingClock {
         part = other.part;
         need = other.need;
         bakedAt = other.bakedAt;
-        above3060 = other.above3060;
+        above3060At = other.above3060At;
         unknown = other.unknown;
         run = other.run;
         zone = other.zone;
@@ -82,7 +82,7 @@ final class LevelSixClock implements RatingClock {
         if (counts) {
             bakedAt = Optional.of(ended.at());
             driedAt.add(ended.at());
-            above3060 = false;
+            above3060At = Optional.empty();
             unknown = Optional.empty();
         }
     }
@@ -90,10 +90,13 @@ final class LevelSixClock implements RatingClock {
     @Override
     public void pass(Span span, Optional<Zone> where) {
         zone = where;
-        above3060 |= bakedAt.isPresent()
+        boolean above = bakedAt.isPresent()
                 && span.isFloor()
                 && span.lengthMs() > 0
                 && span.air().filter(air -> !air.isAbove3060()).isEmpty();
+        if (above && above3060At.isEmpty()) {
+            above3060At = Optional.of(Instant.ofEpochMilli(span.startMs()));
+        }
     }
 
     @Override
@@ -107,7 +110,7 @@ final class LevelSixClock implements RatingClock {
         boolean both = bakedAt.isPresent() && theirs.bakedAt.isPresent();
         boolean mine = both && bakedAt.get().isBefore(theirs.bakedAt.get());
         bakedAt = !both ? Optional.empty() : mine ? bakedAt : theirs.bakedAt;
-        above3060 |= theirs.above3060;
+        above3060At = above3060At.or(() -> theirs.above3060At);
         unknown = unknown.or(() -> theirs.unknown);
     }
 
@@ -118,7 +121,7 @@ final class LevelSixClock implements RatingClock {
 
     @Override
     public boolean isInside() {
-        return bakedAt.isPresent() && !above3060;
+        return bakedAt.isPresent() && above3060At.isEmpty();
     }
 
     @Override
@@ -126,7 +129,7 @@ final class LevelSixClock implements RatingClock {
         List<Fault> faults = new ArrayList<>();
         if (bakedAt.isEmpty()) {
             faults.add(Fault.LEVEL_6_NOT_BAKED);
-        } else if (above3060) {
+        } else if (above3060At.isPresent()) {
             faults.add(Fault.LEVEL_6_ABOVE_30_60);
         }
         if (sealedWet) {
@@ -143,13 +146,21 @@ final class LevelSixClock implements RatingClock {
                 state(where),
                 Optional.empty(),
                 unknown,
-                Optional.empty(),
+                spentAt(end, momentMs),
                 end,
                 Optional.empty(),
                 run,
                 List.copyOf(driedAt),
                 trail,
                 faults);
+    }
+
+    /** The label's time ends early at the first air above 30/60 after the bake. */
+    private Optional<Instant> spentAt(Optional<Instant> end, long momentMs) {
+        Optional<Instant> passed = end.filter(moment -> moment.isBefore(Instant.ofEpochMilli(momentMs)));
+        return above3060At
+                .filter(above -> passed.isEmpty() || above.isBefore(passed.get()))
+                .or(() -> passed);
     }
 
     private ClockState state(Whereabouts where) {
