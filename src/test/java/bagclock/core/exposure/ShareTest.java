@@ -60,7 +60,7 @@ class ShareTest {
     void manyLivesAddUp() {
         Usage usage = new Usage();
         for (int i = 1; i <= 6; i++) {
-            usage.spend(span(0, HOUR_MS), Life.of(Duration.ofHours(6 * i)));
+            usage.spend(span(0, HOUR_MS), Life.of(Duration.ofHours(6L * i)));
         }
         usage.spend(span(0, HOUR_MS), Life.UNLIMITED);
 

@@ -206,15 +206,20 @@ final class Draws {
                 pick(3, 3, 5));
     }
 
+    /** Wetter and warmer never longer; the cell at 30/60 is always there. */
     private MakerDerating derating() {
-        List<MakerDerating.Cell> cells = new ArrayList<>();
-        for (int i = 1 + below(4); i > 0; i--) {
-            cells.add(new MakerDerating.Cell(
-                    new Celsius(pick(25.0, 30.0, 35.0)),
-                    new RelativeHumidity(pick(10.0, 40.0, 60.0, 70.0)),
-                    Duration.ofHours(pick(20, 100, 200, 400))));
+        int hours = pick(2, 10, 30);
+        List<MakerDerating.Cell> cells = new ArrayList<>(List.of(cell(hours, 30, 60)));
+        for (int i = below(4); i > 0; i--) {
+            cells.add(cell(hours, pick(25, 30, 35), pick(10, 40, 60, 70)));
         }
         return new MakerDerating(cells);
+    }
+
+    private static MakerDerating.Cell cell(int hours, int celsius, int percent) {
+        int factor = (8 - percent / 10) * (8 - celsius / 5);
+        return new MakerDerating.Cell(
+                new Celsius(celsius), new RelativeHumidity(percent), Duration.ofHours((long) hours * factor));
     }
 
     private enum State {

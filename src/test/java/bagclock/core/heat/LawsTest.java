@@ -68,11 +68,13 @@ class LawsTest {
         assertNoMilder(late.with(events).answer(), late.answer(), late);
     }
 
+    /** But for a maker's own table, whose shortest cell that covers the air counts however the cells lie. */
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void warmerOrWetterNeverLengthensALife(long seed) {
         Draws draws = new Draws(seed);
-        RandomCase mild = draws.draw();
+        RandomCase mild =
+                draws.drawWhere(drawn -> drawn.part().maker().derating().isEmpty());
         double warmer = draws.chance(2) ? draws.between(0, 6) : 0;
         double wetter = draws.between(0, 15);
         RandomCase harsh = mild.withAir(air -> Air.of(

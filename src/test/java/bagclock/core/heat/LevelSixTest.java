@@ -92,6 +92,22 @@ class LevelSixTest {
         assertThat(wet.bake(52, 100, 70, 48).answer(101).verdict()).isEqualTo(Verdict.CLEAR);
     }
 
+    /** Inference: where the air will be above 30/60, the time ends before that. */
+    @Test
+    void dampAirToComeEndsTheLabelTimeEarlier() {
+        Story story = Story.of(ruled()).opened(0).bake(1, 49, 70, 48).air(25, 61);
+        assertThat(Told.until(story.place(49, 0))).contains(49.0);
+        assertThat(story.place(49, 1).verdict()).isEqualTo(Verdict.BAKE);
+        assertThat(Told.endsAt(story.answer(51))).contains(49.0);
+
+        Story logged = Story.of(ruled())
+                .opened(0)
+                .bake(1, 49, 70, 48)
+                .nothingDeclared()
+                .logged("bench", 49, 50, 25, 50);
+        assertThat(Told.until(logged.answer(50))).contains(52.0);
+    }
+
     /** Each heat above 200 C uses the bake up, at 200 C or below not. */
     @ParameterizedTest
     @CsvSource({"200, CLEAR", "200.1, BAKE"})

@@ -1,0 +1,326 @@
+package bagclock.core.heat;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bagclock.core.heat.BoardQuestion.Fate;
+import bagclock.core.heat.BoardQuestion.Location;
+import bagclock.core.quantity.Celsius;
+import bagclock.core.standard.BodyKind;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Boards: J-STD-033D, rework clauses (S9, S45, S47), and common practice where the source is named so. */
+class BoardTest {
+    private static final PartUnderTest LEVEL_3 = PartUnderTest.level("3");
+
+    private static Story expired() {
+        return Story.of(LEVEL_3).opened(0).mounted(1);
+    }
+
+    private static Story freshSince(double hour) {
+        return Story.of(LEVEL_3).opened(hour).mounted(hour);
+    }
+
+    private static Location at(String name, PartUnderTest part, Story story, boolean offFirst, int replacements) {
+        return new Location(name, part.get(), story.events(), Optional.empty(), Fate.STAYS, offFirst, replacements);
+    }
+
+    private static Optional<Double> hours(BoardAnswer answer, double celsius) {
+        return Told.bakeHours(answer.whole(), celsius);
+    }
+
+    /** S16: a board's answer is its worst part's. */
+    @Test
+    void theBoardsAnswerIsItsWorstParts() {
+        BoardAnswer answer = new BoardUnderTest()
+                .with("U1", LEVEL_3, freshSince(290))
+                .with("U2", LEVEL_3, expired())
+                .wholeBoard(300);
+
+        assertThat(answer.whole().verdict()).isEqualTo(Verdict.BAKE);
+        assertThat(answer.parts()).extracting(at -> at.answer().verdict()).containsExactly(Verdict.CLEAR, Verdict.BAKE);
+        assertThat(answer.parts()).extracting(BoardAnswer.At::location).containsExactly("U1", "U2");
+        assertThat(Told.used(answer.whole())).isEqualTo(300.0);
+        assertThat(answer.whole().has(FindingCode.FLOOR_LIFE_USED)).isTrue();
+    }
+
+    /** S45: over those that will pass 200 C: a measured peak, one not known, all in a whole-board heat. */
+    @ParameterizedTest
+    @CsvSource({"190, true, CLEAR", "200, true, CLEAR", "201, true, BAKE", ", true, BAKE", "190, false, BAKE"})
+    void onlyPartsThatWillPass200CountInALocalHeat(Double peak, boolean local, Verdict expected) {
+        BoardUnderTest board = new BoardUnderTest()
+                .with("U1", LEVEL_3, freshSince(290), Fate.PLACED, Optional.of(245.0))
+                .with("U2", LEVEL_3, expired(), Fate.STAYS, Optional.ofNullable(peak));
+        BoardAnswer answer = local ? board.local(300) : board.wholeBoard(300);
+
+        assertThat(answer.whole().verdict()).isEqualTo(expected);
+        assertThat(answer.parts().get(1).answer().verdict()).isEqualTo(expected);
+    }
+
+    /** A part that goes to the bin does not count, its neighbours do. */
+    @Test
+    void aPartForTheBinDoesNotCountItsNeighboursDo() {
+        BoardUnderTest board =
+                new BoardUnderTest().with("U1", LEVEL_3, expired(), Fate.REMOVED_SCRAP, Optional.of(245.0));
+        assertThat(board.local(300).whole().verdict()).isEqualTo(Verdict.CLEAR);
+
+        assertThat(board.with("U2", LEVEL_3, expired(), Fate.STAYS, Optional.of(210.0))
+                        .local(300)
+                        .whole()
+                        .verdict())
+                .isEqualTo(Verdict.BAKE);
+        assertThat(new BoardUnderTest()
+                        .with("U1", LEVEL_3, expired(), Fate.REMOVED_REUSE, Optional.of(245.0))
+                        .local(300)
+                        .whole()
+                        .verdict())
+                .isEqualTo(Verdict.BAKE);
+    }
+
+    /** Each bake is for the longest time that any part in need of one asks for there. */
+    @Test
+    void theBakeIsForTheLongestTimeThatAPartNeeds() {
+        BoardAnswer answer = new BoardUnderTest()
+                .with("U1", LEVEL_3, expired())
+                .with(
+                        "U2",
+                        PartUnderTest.level("5a"),
+                        Story.of(PartUnderTest.level("5a")).unknown(0).mounted(0))
+                .wholeBoard(220);
+
+        assertThat(hours(answer, 125)).contains(16.0);
+        assertThat(hours(answer, 90)).contains(54.0);
+        assertThat(Told.allows(answer.whole(), 125)).isTrue();
+        assertThat(answer.whole().next()).contains(StepCode.BAKE);
+    }
+
+    /** S9: offer what the board bears first. */
+    @ParameterizedTest
+    @CsvSource({"125, true, true", "105, false, true", "90, false, true", "89, false, false"})
+    void theBoardsOwnLimitCounts(double limit, boolean at125, boolean at90) {
+        BoardAnswer answer =
+                new BoardUnderTest().bears(limit).with("U1", LEVEL_3, expired()).wholeBoard(300);
+
+        assertThat(Told.allows(answer.whole(), 125)).isEqualTo(at125);
+        assertThat(Told.allows(answer.whole(), 90)).isEqualTo(at90);
+        assertThat(answer.whole().verdict()).isEqualTo(Verdict.BAKE);
+    }
+
+    @Test
+    void aBoardThatBearsNoBakeIsHeld() {
+        BoardAnswer answer =
+                new BoardUnderTest().bears(39).with("U1", LEVEL_3, expired()).wholeBoard(300);
+
+        assertThat(answer.whole().verdict()).isEqualTo(Verdict.HOLD);
+        assertThat(answer.whole().has(FindingCode.NO_BAKE_ALLOWED)).isTrue();
+    }
+
+    /** The board's limit stands in place of the carrier's, but for a part that is yet to be placed. */
+    @Test
+    void theBoardIsTheCarrierOfAMountedPart() {
+        PartUnderTest reel = PartUnderTest.level("3").inCarrierOf(40);
+        BoardAnswer answer = new BoardUnderTest()
+                .with("U1", reel, Story.of(reel).opened(0).mounted(1))
+                .with("U2", reel, Story.of(reel).opened(0), Fate.PLACED, Optional.empty())
+                .wholeBoard(300);
+
+        assertThat(Told.allows(answer.parts().get(0).answer(), 125)).isTrue();
+        assertThat(Told.allows(answer.parts().get(1).answer(), 125)).isFalse();
+    }
+
+    /** A part's own limit below the board's binds unless the part is taken off first. */
+    @ParameterizedTest
+    @CsvSource({"false, false", "true, true"})
+    void aWeakPartBindsUnlessItIsTakenOffFirst(boolean offFirst, boolean allowed) {
+        PartUnderTest weak = PartUnderTest.level("1").kind(BodyKind.PASSIVE).maxBakeC(105);
+        BoardAnswer answer = new BoardUnderTest()
+                .with("U1", LEVEL_3, expired())
+                .with(at("C1", weak, Story.of(weak).toFloor(0).mounted(1), offFirst, 0))
+                .wholeBoard(300);
+
+        assertThat(Told.allows(answer.whole(), 125)).isEqualTo(allowed);
+        assertThat(Told.allows(answer.whole(), 90)).isTrue();
+    }
+
+    /** A temperature at which one part has no bake is not offered. */
+    @Test
+    void aTemperatureAtWhichOnePartHasNoBakeIsNotOffered() {
+        PartUnderTest maker = PartUnderTest.level("3").makersBake(90, 60);
+        BoardAnswer answer = new BoardUnderTest()
+                .with("U1", LEVEL_3, expired())
+                .with("U2", maker, Story.of(maker).opened(0).mounted(1))
+                .wholeBoard(300);
+
+        assertThat(hours(answer, 40)).isEmpty();
+        assertThat(hours(answer, 90)).contains(60.0);
+    }
+
+    /** Coated, or not said: no table time, hold until an engineer enters one. */
+    @ParameterizedTest
+    @CsvSource({"true, HOLD", ", HOLD", "false, BAKE"})
+    void aCoatedBoardHasNoTableTime(Boolean coated, Verdict expected) {
+        BoardAnswer answer = new BoardUnderTest()
+                .coated(Optional.ofNullable(coated))
+                .with("U1", LEVEL_3, expired())
+                .wholeBoard(300);
+
+        assertThat(answer.whole().verdict()).isEqualTo(expected);
+        assertThat(answer.whole().bakes().isEmpty()).isEqualTo(expected == Verdict.HOLD);
+        assertThat(answer.whole().has(FindingCode.BOARD_COATED)).isEqualTo(expected == Verdict.HOLD);
+    }
+
+    @Test
+    void aCoatedBoardWithoutNeedIsClear() {
+        assertThat(new BoardUnderTest()
+                        .coated(Optional.of(true))
+                        .with("U1", LEVEL_3, freshSince(290))
+                        .wholeBoard(300)
+                        .whole()
+                        .verdict())
+                .isEqualTo(Verdict.CLEAR);
+    }
+
+    /** The board type's own bake alone is offered, for the longer of its hours and the parts' needs (a module's 24 h). */
+    @ParameterizedTest
+    @CsvSource({"125, 24, 1.2, 24", "125, 24, 2.1, 48", "125, 4, 1.2, 9", "105, 24, 1.2, 33"})
+    void aBoardsOwnBakeIsForTheLongerOfBoth(double celsius, double own, String thickness, double hours) {
+        PartUnderTest part = PartUnderTest.level("3").thick(thickness);
+        BoardAnswer answer = new BoardUnderTest()
+                .ownBake(celsius, own)
+                .coated(Optional.of(true))
+                .with("U1", part, Story.of(part).opened(0).mounted(1))
+                .wholeBoard(300);
+
+        assertThat(answer.whole().bakes()).hasSize(1);
+        assertThat(hours(answer, celsius)).contains(hours);
+        assertThat(answer.whole().verdict()).isEqualTo(Verdict.BAKE);
+    }
+
+    /** The board's bakes belong to each mounted part's history, from its mounting on. */
+    @Test
+    void theBoardsBakesBelongToItsParts() {
+        BoardUnderTest board = new BoardUnderTest()
+                .bake(300, 310, 125, 9)
+                .with("U1", LEVEL_3, expired())
+                .with("U2", LEVEL_3, Story.of(LEVEL_3).opened(0).mounted(305 + 10));
+
+        BoardAnswer answer = board.wholeBoard(320);
+        assertThat(answer.parts().get(0).answer().verdict()).isEqualTo(Verdict.CLEAR);
+        assertThat(answer.parts().get(1).answer().verdict()).isEqualTo(Verdict.BAKE);
+    }
+
+    /** Common practice: heat within 12 h or less of the last board bake that counted. */
+    @ParameterizedTest
+    @CsvSource({"9, 321, 60, CLEAR, 322", "9, 321, 61, BAKE, -1", "4, 321, 600, CLEAR, -1"})
+    void aBoardIsHeatedWithinItsTimeAfterABake(
+            double bakedFor, double hour, double minutes, Verdict expected, double until) {
+        BoardAnswer answer = new BoardUnderTest()
+                .useWithin(12)
+                .bake(300, 310, 125, bakedFor)
+                .with("U1", LEVEL_3, bakedFor < 9 ? freshSince(250) : expired())
+                .answer(hour, HeatPlan.Purpose.WHOLE_BOARD, false, minutes);
+
+        assertThat(answer.whole().verdict()).isEqualTo(expected);
+        assertThat(answer.whole().has(FindingCode.BOARD_USE_WITHIN_PASSED)).isEqualTo(expected == Verdict.BAKE);
+        if (until > 0) {
+            assertThat(Told.until(answer.whole())).contains(until);
+        }
+    }
+
+    /** Common practice: warn at the second replacement of a location, hold at the third. */
+    @ParameterizedTest
+    @CsvSource({"0, false, CLEAR", "1, true, CLEAR", "2, false, HOLD"})
+    void theThirdReplacementIsAHold(int done, boolean warned, Verdict expected) {
+        Location location = new Location(
+                "U1",
+                LEVEL_3.get(),
+                Story.of(LEVEL_3).opened(299).events(),
+                Optional.of(new Celsius(245)),
+                Fate.PLACED,
+                false,
+                done);
+        Answer answer = new BoardUnderTest().with(location).local(300).whole();
+
+        assertThat(answer.verdict()).isEqualTo(expected);
+        assertThat(answer.has(FindingCode.LOCATION_REPLACED)).isEqualTo(warned);
+    }
+
+    @Test
+    void replacementsCountOnlyWhereAPartIsPlaced() {
+        Location location = at("U1", LEVEL_3, freshSince(290), false, 5);
+
+        assertThat(new BoardUnderTest().with(location).wholeBoard(300).whole().verdict())
+                .isEqualTo(Verdict.CLEAR);
+    }
+
+    /** Back from the field: unknown exposure, hold until the board's limit is given, then the long column. */
+    @Test
+    void aBoardBackFromTheFieldNeedsItsLimit() {
+        Story field = Story.of(LEVEL_3).unknown(0).mounted(0);
+        Answer unknown = new BoardUnderTest()
+                .bears(Optional.empty())
+                .with("U1", LEVEL_3, field)
+                .wholeBoard(1)
+                .whole();
+        assertThat(unknown.verdict()).isEqualTo(Verdict.HOLD);
+        assertThat(unknown.has(FindingCode.BOARD_LIMIT_UNKNOWN)).isTrue();
+
+        BoardAnswer known =
+                new BoardUnderTest().bears(100).with("U1", LEVEL_3, field).wholeBoard(1);
+        assertThat(known.whole().verdict()).isEqualTo(Verdict.BAKE);
+        assertThat(known.whole().bakeColumn()).contains(Answer.Column.OVER_72H);
+        assertThat(hours(known, 90)).contains(33.0);
+    }
+
+    /** until: the earliest of clear, the latest of wait. */
+    @Test
+    void untilIsTheEarliestOfClearAndTheLatestOfWait() {
+        BoardAnswer clear = new BoardUnderTest()
+                .with("U1", LEVEL_3, freshSince(290))
+                .with("U2", LEVEL_3, freshSince(280))
+                .wholeBoard(300);
+        assertThat(Told.until(clear.whole())).contains(280 + 168.0);
+
+        PartUnderTest five = PartUnderTest.level("5a");
+        BoardAnswer wait = new BoardUnderTest()
+                .with("U1", five, Story.of(five).opened(0).mounted(0).stored(6, 5))
+                .with("U2", five, Story.of(five).opened(0).mounted(0).stored(7, 5))
+                .wholeBoard(50);
+        assertThat(wait.whole().verdict()).isEqualTo(Verdict.WAIT);
+        assertThat(Told.until(wait.whole())).contains(77.0);
+    }
+
+    @Test
+    void aBoardWithoutPartsIsClear() {
+        BoardAnswer answer = new BoardUnderTest().wholeBoard(1);
+
+        assertThat(answer.whole().verdict()).isEqualTo(Verdict.CLEAR);
+        assertThat(answer.parts()).isEmpty();
+        assertThat(answer.whole().bakes()).isEmpty();
+    }
+
+    /** What a part says of its own limit is not asked where no heat is planned: all parts count. */
+    @Test
+    void withoutAHeatAllPartsCount() {
+        BoardQuestion question = new BoardUnderTest()
+                .with("U1", LEVEL_3, expired(), Fate.STAYS, Optional.of(100.0))
+                .question(300, Optional.empty());
+
+        assertThat(AssessBoard.of(Story.STANDARD, question).whole().verdict()).isEqualTo(Verdict.BAKE);
+    }
+
+    @Test
+    void aHistoryThatCannotBeIsRefused() {
+        Story impossible = Story.of(LEVEL_3).sealed(0).mounted(1);
+        BoardQuestion question =
+                new BoardUnderTest().with("U1", LEVEL_3, impossible).question(300, Optional.empty());
+
+        org.assertj.core.api.Assertions.assertThatIllegalArgumentException()
+                .isThrownBy(() -> AssessBoard.of(Story.STANDARD, question));
+        assertThat(List.of(Fate.values()))
+                .allSatisfy(fate -> assertThat(Fate.parse(fate.code())).contains(fate));
+    }
+}
