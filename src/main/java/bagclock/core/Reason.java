@@ -21,5 +21,75 @@ public enum Reason {
     /** Parts: time of reading the card, time of opening. */
     CARD_READ_BEFORE_OPENING,
     /** Parts: time of reading the card, the moment asked about. */
-    CARD_READ_AFTER_MOMENT
+    CARD_READ_AFTER_MOMENT,
+    /** Parts: the time told, the time now. */
+    HAPPENED_IN_FUTURE,
+    /** Parts: the time told, the time of the receipt or split. */
+    BEFORE_RECEIPT,
+    /** Parts: tag. */
+    ITEM_UNKNOWN,
+    /** Parts: tag. */
+    TAG_TAKEN,
+    /** Parts: tag. Letters, digits, point, hyphen and underscore only, at most 40. */
+    TAG_MALFORMED,
+    /** Parts: tag. Nothing of it is left, or it was put into another item. */
+    ITEM_ENDED,
+    /** Parts: part number. */
+    PART_TYPE_UNKNOWN,
+    /** Parts: code. */
+    PLACE_UNKNOWN,
+    /** Parts: code. A bench or room is asked for. */
+    NOT_A_ZONE,
+    /** Parts: code. An oven is asked for. */
+    NOT_AN_OVEN,
+    /** Parts: code. Into an oven by starting a bake, not by moving. */
+    OVEN_NEEDS_A_BAKE,
+    /** Parts: set-point, lowest and highest temperature of the oven. */
+    SET_POINT_OUT_OF_RANGE,
+    /** Parts: code, positions. */
+    OVEN_FULL,
+    /** Parts: name. */
+    CARRIER_UNKNOWN,
+    /** Parts: quantity. */
+    QUANTITY_NOT_POSITIVE,
+    /** Parts: quantity asked for, quantity there. */
+    QUANTITY_TOO_LARGE,
+    /** Parts: name of the field. */
+    TEXT_MISSING,
+    /** Parts: tag, its part number, the part number asked for. */
+    OTHER_PART_TYPE,
+    /** Parts: tag. Other items to join are asked for, each once, none the item itself. */
+    JOIN_NEEDS_OTHERS,
+    /** Parts: tag. Only a single part is mounted; split it off first. */
+    MOUNT_ONE_PART,
+    /** Parts: tag. */
+    ALREADY_MOUNTED,
+    /** Parts: tag. */
+    NOT_MOUNTED,
+    /** Parts: tag, seq. */
+    ENTRY_UNKNOWN,
+    /** Parts: tag, seq. Taken back or replaced already. */
+    ENTRY_CORRECTED,
+    /** Parts: what it is. A correction, a split or a join can be taken back, not replaced. */
+    ONLY_TAKEN_BACK,
+    /** Parts: tag of the item that would be without its beginning. */
+    OTHERS_REST_ON_IT,
+    /** Nothing of this person is left to take back. */
+    NOTHING_TO_TAKE_BACK,
+    /** The key was used for another command. */
+    KEY_USED_OTHERWISE,
+    /** Parts: zone. */
+    ZONE_UNKNOWN,
+    /** Parts: text. */
+    TIME_UNREADABLE,
+    /** Parts: text. */
+    NUMBER_UNREADABLE,
+    /** Parts: text, least, most. */
+    NUMBER_OUT_OF_RANGE,
+    /** Parts: time. Another reading of this time has other values. */
+    READING_DIFFERS,
+    /** Parts: column. */
+    COLUMN_MISSING,
+    /** The file can't be read from here on. */
+    FILE_UNREADABLE
 }

@@ -1,0 +1,123 @@
+package bagclock.desk;
+
+import bagclock.core.exposure.HumidityCard;
+import bagclock.core.heat.HeatPlan;
+import bagclock.core.quantity.Celsius;
+import bagclock.core.quantity.RelativeHumidity;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/** Something that a person tells the desk. Tags name items, place codes name zones, cabinets and ovens. */
+public sealed interface Command {
+    /** Who, when, and the key that makes a second sending harmless. */
+    Header header();
+
+    /** The item that it is about. */
+    String tag();
+
+    /**
+     * What every command carries.
+     *
+     * @param who id of the person
+     * @param happenedAt may lie before events already recorded
+     * @param key idempotency key, unique to one sending, at most 100 characters
+     */
+    record Header(String who, Instant happenedAt, String key) {}
+
+    /**
+     * A carrier comes into the house.
+     *
+     * @param tag empty text: the next free one is taken
+     * @param carrier name of the carrier; empty: the part type's usual one
+     */
+    record Receive(
+            Header header, String tag, String partNumber, long quantity, Optional<String> carrier, Origin origin)
+            implements Command {}
+
+    /** A bag is opened. The photograph is of card and label; its SHA-256 in hexadecimal. */
+    record Open(
+            Header header,
+            String tag,
+            Optional<HumidityCard> card,
+            Optional<Instant> cardReadAt,
+            Optional<Boolean> sound,
+            String placeCode,
+            Optional<String> photoSha256)
+            implements Command {}
+
+    /** To a zone or a cabinet. */
+    record Move(Header header, String tag, String placeCode) implements Command {}
+
+    /** The bag is closed by the site. */
+    record Reseal(Header header, String tag, boolean freshDesiccant, boolean freshCard) implements Command {}
+
+    /**
+     * Parts are taken out into a child with its own tag.
+     *
+     * @param childTag empty text: the next free one is taken
+     */
+    record Split(Header header, String tag, long quantity, String childTag) implements Command {}
+
+    /** Other items are put into this one, wholly. */
+    record Join(Header header, String tag, List<String> others) implements Command {
+        /** Keeps its own copy. */
+        public Join {
+            others = List.copyOf(others);
+        }
+    }
+
+    /** Into an oven; {@code humidityShown} empty takes what the oven was shown to hold. */
+    record StartBake(
+            Header header, String tag, String ovenCode, Celsius setPoint, Optional<RelativeHumidity> humidityShown)
+            implements Command {}
+
+    /** Out of the oven; without a time at temperature door to door less the oven's declared heat-up counts. */
+    record EndBake(Header header, String tag, Optional<Duration> atTemperature) implements Command {}
+
+    /** Soldered onto a board; {@code placeCode} empty: where it last was on the floor. */
+    record Mount(Header header, String tag, String boardSerial, String location, Optional<String> placeCode)
+            implements Command {}
+
+    /** Off the board. */
+    record Remove(Header header, String tag, Optional<String> placeCode) implements Command {}
+
+    /** Aqueous wash, flood. */
+    record Wet(Header header, String tag) implements Command {}
+
+    /** Into or onto another known carrier. */
+    record ChangeCarrier(Header header, String tag, String carrier) implements Command {}
+
+    /** The limit of what it is in or on, such as a board; empty: unknown. */
+    record LimitCarrier(Header header, String tag, Optional<Celsius> limit) implements Command {}
+
+    /** A heat was done; the answer for the plan is kept beside it. */
+    record Heat(Header header, String tag, HeatPlan plan, Optional<Celsius> measuredPeak) implements Command {}
+
+    /** Parts were used. */
+    record UseUp(Header header, String tag, long quantity, String workOrder, List<String> boardSerials)
+            implements Command {
+        /** Keeps its own copy. */
+        public UseUp {
+            boardSerials = List.copyOf(boardSerials);
+        }
+    }
+
+    /** What happened before is not known. */
+    record EnterUnknownExposure(Header header, String tag) implements Command {}
+
+    /** An entry is replaced by what the other command says, at its time. */
+    record Correct(Header header, String tag, int seq, Command replacement) implements Command {}
+
+    /** An entry did not happen; also takes back a correction. */
+    record TakeBack(Header header, String tag, int seq) implements Command {}
+
+    /** The newest standing entry of this person did not happen. */
+    record TakeBackLast(Header header) implements Command {
+        @Override
+        public String tag() {
+            return "";
+        }
+    }
+}

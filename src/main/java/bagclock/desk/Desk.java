@@ -1,0 +1,320 @@
+package bagclock.desk;
+
+import bagclock.core.Outcome;
+import bagclock.core.Reason;
+import bagclock.core.Refusal;
+import bagclock.core.exposure.Timeline;
+import bagclock.core.exposure.Zone;
+import bagclock.core.heat.Answer;
+import bagclock.core.heat.Assess;
+import bagclock.core.heat.HeatPlan;
+import bagclock.core.heat.Question;
+import bagclock.core.standard.Standard;
+import bagclock.ledger.Draft;
+import bagclock.ledger.Entry;
+import bagclock.ledger.History;
+import bagclock.ledger.Item;
+import bagclock.ledger.Ledger;
+import bagclock.ledger.Notes;
+import bagclock.ledger.Stamp;
+import bagclock.platform.ChangedMeanwhile;
+import bagclock.platform.Database;
+import bagclock.platform.Transaction;
+import bagclock.readings.Kept;
+import bagclock.readings.Readings;
+import bagclock.readings.Source;
+import bagclock.readings.ZoneReading;
+import bagclock.register.CarrierKind;
+import bagclock.register.Change;
+import bagclock.register.HouseRules;
+import bagclock.register.KnownPlace;
+import bagclock.register.PartType;
+import bagclock.register.Register;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiConsumer;
+
+/**
+ * The one counter. Every change goes through it: in one transaction the entry is written, the clocks of all items that
+ * it touches are brought up to date, and open pages are told (topics {@code item/<tag>}, {@code zone/<code>},
+ * {@code register}). May be used by many threads and on several nodes.
+ */
+public final class Desk {
+    /** The same scan again within this time is the same scan. */
+    private static final Duration ONE_SCAN = Duration.ofSeconds(3);
+
+    private final Database database;
+    private final Standard standard;
+    private final BiConsumer<Transaction, String> tell;
+    private final Register register = new Register();
+    private final Readings readings = new Readings();
+    private final Ledger ledger = new Ledger();
+    private final Gathering gathering = new Gathering(register, readings, ledger);
+    private final ClockRowStore clockRows = new ClockRowStore();
+    private final ItemListStore lists = new ItemListStore();
+    private final Clocks clocks;
+
+    /**
+     * Opens the desk.
+     *
+     * @param tell notes a topic for open pages, within the transaction of the change
+     */
+    public Desk(Database database, Standard standard, BiConsumer<Transaction, String> tell) {
+        this.database = database;
+        this.standard = standard;
+        this.tell = tell;
+        this.clocks = new Clocks(standard);
+    }
+
+    /**
+     * Takes a command, or refuses it with every reason and changes nothing. A key that was used before gives the receipt
+     * of then.
+     *
+     * @param now when it is recorded
+     * @throws ChangedMeanwhile when someone else wrote to the same item at the same time
+     */
+    public Outcome<Receipt> handle(Command command, Instant now) {
+        Instant recordedAt = now.truncatedTo(ChronoUnit.MILLIS);
+        try {
+            return database.inTransaction(tx -> handle(tx, command, recordedAt));
+        } catch (ChangedMeanwhile lost) {
+            return database.read(tx -> ledger.byKey(tx, command.header().key()))
+                    .map(entry -> again(command, entry))
+                    .orElseThrow(() -> lost);
+        }
+    }
+
+    private Outcome<Receipt> handle(Transaction tx, Command command, Instant now) {
+        Optional<Entry> before = ledger.byKey(tx, command.header().key());
+        if (before.isPresent()) {
+            return again(command, before.get());
+        }
+        Planning planning = new Planning(tx, ledger, register, (heat, known) -> noteAnswer(tx, heat, known));
+        Plan plan = new Corrections(tx, ledger, register, planning).plan(command, now);
+        if (!plan.refusals().isEmpty()) {
+            return new Outcome.Refused<>(plan.refusals());
+        }
+        Optional<Entry> repeated = repeated(tx, plan);
+        if (repeated.isPresent()) {
+            return Outcome.accepted(Receipt.of(repeated.get(), true));
+        }
+        Set<String> touched = touched(tx, plan);
+        List<Refusal> objections = objections(tx, plan, touched);
+        return objections.isEmpty()
+                ? Outcome.accepted(write(tx, plan, touched, new Stamp(command.header().who(), now, command.header().key())))
+                : new Outcome.Refused<>(objections);
+    }
+
+    private static Outcome<Receipt> again(Command command, Entry entry) {
+        boolean same = entry.stamp().who().equals(command.header().who())
+                && (command.tag().isEmpty() || command.tag().equals(entry.tag()));
+        return same
+                ? Outcome.accepted(Receipt.of(entry, true))
+                : Outcome.refused(Refusal.of(Reason.KEY_USED_OTHERWISE));
+    }
+
+    /** The newest entry of the item, if it says the same and happened a moment ago. */
+    private Optional<Entry> repeated(Transaction tx, Plan plan) {
+        Draft draft = plan.drafts().get(0);
+        if (plan.drafts().size() > 1 || draft.corrects().isPresent()) {
+            return Optional.empty();
+        }
+        List<Entry> entries = ledger.history(tx, draft.tag()).entries();
+        if (entries.isEmpty()) {
+            return Optional.empty();
+        }
+        Entry last = entries.get(entries.size() - 1);
+        Duration apart =
+                Duration.between(last.happenedAt(), draft.happenedAt()).abs();
+        return last.act().saysTheSameAs(draft.act()) && apart.compareTo(ONE_SCAN) <= 0
+                ? Optional.of(last)
+                : Optional.empty();
+    }
+
+    private Set<String> touched(Transaction tx, Plan plan) {
+        Set<String> touched = new LinkedHashSet<>();
+        plan.drafts().forEach(draft -> touched.addAll(ledger.touchedBy(tx, draft.tag())));
+        return touched;
+    }
+
+    private List<Refusal> objections(Transaction tx, Plan plan, Set<String> touched) {
+        Ledger.Prospect prospect = ledger.prospect(tx, plan.drafts());
+        List<Refusal> objections = new ArrayList<>();
+        for (String tag : touched) {
+            List<Refusal> found = prospect.timeline(tag)
+                    .fold(timeline -> Objections.to(prospect.history(tag), timeline), refusals -> refusals);
+            found.stream().filter(refusal -> !objections.contains(refusal)).forEach(objections::add);
+        }
+        return objections;
+    }
+
+    private Receipt write(Transaction tx, Plan plan, Set<String> touched, Stamp stamp) {
+        plan.fresh().ifPresent(fresh -> ledger.enter(
+                tx, fresh.tag(), fresh.partType(), fresh.parent(), plan.drafts().get(0).happenedAt()));
+        Entry first = ledger.append(tx, plan.drafts().get(0), stamp);
+        for (int i = 1; i < plan.drafts().size(); i++) {
+            Stamp beside = new Stamp(stamp.who(), stamp.recordedAt(), stamp.key() + "/" + (i + 1));
+            ledger.append(tx, plan.drafts().get(i), beside);
+        }
+        touched.addAll(touched(tx, plan));
+        refresh(tx, touched, stamp.recordedAt());
+        return Receipt.of(first, false);
+    }
+
+    private void refresh(Transaction tx, Iterable<String> tags, Instant now) {
+        for (String tag : tags) {
+            Item item = ledger.refresh(tx, tag, now);
+            clockRows.replace(
+                    tx, tag, item.ended() ? List.of() : clocks.rows(tag, gathering.of(tx, tag, now).history()));
+            tell.accept(tx, "item/" + tag);
+        }
+    }
+
+    private void noteAnswer(Transaction tx, Command.Heat heat, Lookup known) {
+        if (known.item(heat.tag()).isEmpty()) {
+            return;
+        }
+        Instant at = heat.header().happenedAt();
+        HeatPlan asked = heat.plan();
+        HeatPlan plan = new HeatPlan(at, asked.length(), asked.peakBody(), asked.purpose(), asked.local());
+        Evidence evidence = gathering.of(tx, heat.tag(), at);
+        Answer answer = Assess.of(standard, new Question(evidence.history(), Optional.of(plan)));
+        known.note(Notes.ANSWER, AnswerText.of(answer));
+        known.note(Notes.INPUTS, evidence.sha256());
+        known.note(Notes.VERSIONS, standard.edition() + " " + evidence.versions());
+    }
+
+    /**
+     * Whether an item may be heated.
+     *
+     * @param plan must start at the moment; without one the question is about a pass of no length to its rated peak
+     * @throws bagclock.platform.NotThere when no item has the tag
+     */
+    public Answer mayHeat(String tag, Optional<HeatPlan> plan, Instant moment) {
+        return database.read(tx -> {
+            there(tx, tag);
+            return Assess.of(standard, new Question(gathering.of(tx, tag, moment).history(), plan));
+        });
+    }
+
+    /**
+     * All that an answer about an item is worked out from; for boards and lines of life.
+     *
+     * @throws bagclock.platform.NotThere when no item has the tag
+     */
+    public Evidence evidence(String tag, Instant moment) {
+        return database.read(tx -> {
+            there(tx, tag);
+            return gathering.of(tx, tag, moment);
+        });
+    }
+
+    private void there(Transaction tx, String tag) {
+        if (ledger.item(tx, tag).isEmpty()) {
+            throw new bagclock.platform.NotThere("no item " + tag);
+        }
+    }
+
+    /** An item with all that is known of it at a moment. */
+    public Optional<ItemView> item(String tag, Instant moment) {
+        return database.read(tx -> ledger.item(tx, tag).map(item -> view(tx, item, moment)));
+    }
+
+    private ItemView view(Transaction tx, Item item, Instant moment) {
+        Evidence evidence = gathering.of(tx, item.tag(), moment);
+        Timeline timeline = evidence.history().timeline();
+        return new ItemView(
+                item,
+                gathering.partType(tx, item.partType(), moment),
+                timeline,
+                Assess.of(standard, new Question(evidence.history(), Optional.empty())),
+                lines(ledger.history(tx, item.tag())),
+                lists.children(tx, item.tag()));
+    }
+
+    private static List<HistoryLine> lines(History history) {
+        List<HistoryLine> lines = new ArrayList<>();
+        Instant latest = Instant.MIN;
+        for (Entry entry : history.entries()) {
+            boolean late = entry.happenedAt().isBefore(latest);
+            lines.add(new HistoryLine(entry, history.stands(entry.seq()), late));
+            latest = late ? latest : entry.happenedAt();
+        }
+        return lines;
+    }
+
+    /** A page of a list of items; {@code within} of the query counts from the moment. */
+    public ItemPage items(ItemQuery query, Instant moment) {
+        return database.read(tx -> lists.page(tx, query, moment));
+    }
+
+    /** The parts on a board, by location. */
+    public List<Item> onBoard(String boardSerial) {
+        return database.read(tx -> ledger.onBoard(tx, boardSerial));
+    }
+
+    /** The newest entries of a person, newest first. */
+    public List<Entry> newestOf(String who, int most) {
+        return database.read(tx -> ledger.newestOf(tx, who, most));
+    }
+
+    /** Keeps the good ones of some readings, and brings the clocks that rest on them up to date. */
+    public Kept add(List<ZoneReading> fresh, String who, Instant now) {
+        Instant recordedAt = now.truncatedTo(ChronoUnit.MILLIS);
+        return database.inTransaction(tx -> {
+            Kept kept = readings.add(tx, fresh, new Source(who, recordedAt));
+            Set<Zone> zones = new LinkedHashSet<>();
+            fresh.forEach(reading -> zones.add(reading.zone()));
+            if (kept.added() > 0) {
+                zones.forEach(zone -> {
+                    refresh(tx, clockRows.tagsIn(tx, zone.name()), recordedAt);
+                    tell.accept(tx, "zone/" + zone.name());
+                });
+            }
+            return kept;
+        });
+    }
+
+    /** A new part type, or a new version of one. */
+    public void keep(PartType type, Change change) {
+        database.withTransaction(tx -> {
+            register.add(tx, type, change);
+            changed(tx, clockRows.tagsOfType(tx, type.number()), change);
+        });
+    }
+
+    /** A new place, or a new version of one. */
+    public void keep(KnownPlace place, Change change) {
+        database.withTransaction(tx -> {
+            register.add(tx, place, change);
+            changed(tx, clockRows.tagsIn(tx, place.code()), change);
+        });
+    }
+
+    /** A new carrier, or a new version of one; items keep the limit they were given. */
+    public void keep(CarrierKind carrier, Change change) {
+        database.withTransaction(tx -> {
+            register.add(tx, carrier, change);
+            changed(tx, List.of(), change);
+        });
+    }
+
+    /** The site's rules from a moment on. */
+    public void keep(HouseRules rules, Change change) {
+        database.withTransaction(tx -> {
+            register.add(tx, rules, change);
+            changed(tx, clockRows.openTags(tx), change);
+        });
+    }
+
+    private void changed(Transaction tx, List<String> tags, Change change) {
+        refresh(tx, tags, change.recordedAt());
+        tell.accept(tx, "register");
+    }
+}

@@ -1,0 +1,30 @@
+package bagclock.desk;
+
+import bagclock.core.exposure.ClockState;
+import bagclock.ledger.Item;
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.util.Optional;
+
+/**
+ * One line of a list of items.
+ *
+ * @param level as the label prints it, empty text if unknown
+ * @param clock at the strictest rating
+ * @param totalHours floor life; empty if unlimited or none
+ * @param usedHours used up when the row was last worked out
+ * @param endsAt when the floor life, or a time after a bake, ends or ended if it stays where it is; empty if it does not
+ *     run. Unknown history: when it became so
+ */
+public record ItemRow(
+        Item item,
+        String level,
+        ClockState clock,
+        Optional<BigDecimal> totalHours,
+        Optional<BigDecimal> usedHours,
+        Optional<Instant> endsAt) {
+    /** Whether the floor life had run out at a moment. */
+    public boolean hasEndedBy(Instant moment) {
+        return endsAt.filter(end -> end.isBefore(moment)).isPresent();
+    }
+}

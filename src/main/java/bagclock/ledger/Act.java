@@ -1,0 +1,80 @@
+package bagclock.ledger;
+
+import bagclock.core.exposure.Event;
+import bagclock.core.standard.CarrierLimit;
+import java.util.List;
+import java.util.Map;
+
+/** What one entry says. */
+public sealed interface Act {
+    /**
+     * The item came into the house.
+     *
+     * @param origin its first event: sealed, left a dry pack, or unknown exposure; its time may lie before the receipt
+     * @param quantity parts in it, above 0
+     * @param carrier what they are in or on
+     * @param notes what else was told, by name, see {@link Notes}
+     */
+    record Received(Event origin, String partType, long quantity, CarrierLimit carrier, Map<String, String> notes)
+            implements Act {
+        /** Keeps its own copy. */
+        public Received {
+            notes = Map.copyOf(notes);
+        }
+    }
+
+    /** Something happened to the item that its clock may depend on. */
+    record Happened(Event event, Map<String, String> notes) implements Act {
+        /** Keeps its own copy. */
+        public Happened {
+            notes = Map.copyOf(notes);
+        }
+    }
+
+    /** Parts were taken out into a child. */
+    record SplitOff(String child, long quantity) implements Act {}
+
+    /** The child's first entry: its history begins with the parent's up to, and without, the parent's entry. */
+    record SplitFrom(String parent, int parentSeq, long quantity) implements Act {}
+
+    /** Other items were put into this one. */
+    record Joined(List<Other> others, long quantity) implements Act {
+        /** Another item's history up to, and without, its entry. */
+        public record Other(String tag, int seq) {}
+
+        /** Keeps its own copy. */
+        public Joined {
+            others = List.copyOf(others);
+        }
+    }
+
+    /** The whole item went into another one. */
+    record JoinedInto(String keeper) implements Act {}
+
+    /** Parts were used. */
+    record UsedUp(long quantity, String workOrder, List<String> boards) implements Act {
+        /** Keeps its own copy. */
+        public UsedUp {
+            boards = List.copyOf(boards);
+        }
+    }
+
+    /** The corrected entry did not happen. */
+    record TakenBack() implements Act {}
+
+    /** Whether both are the same event at whatever time, with the same notes. */
+    default boolean saysTheSameAs(Act other) {
+        return this instanceof Happened mine
+                && other instanceof Happened theirs
+                && mine.notes().equals(theirs.notes())
+                && EventJson.withoutTime(mine.event()).equals(EventJson.withoutTime(theirs.event()));
+    }
+
+    /** The word used for it in stored entries. */
+    default String word() {
+        if (this instanceof Happened happened) {
+            return EventJson.word(happened.event());
+        }
+        return ActJson.word(this);
+    }
+}

@@ -1,0 +1,135 @@
+package bagclock.ledger;
+
+import bagclock.platform.ChangedMeanwhile;
+import bagclock.platform.Database;
+import bagclock.platform.Transaction;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.jspecify.annotations.Nullable;
+
+/** The entries of every item; only ever added to. */
+final class EntryStore {
+    private static final String SELECT = """
+            select tag, seq, happened_at, recorded_at, who, idempotency_key, act, corrects, payload, previous_hash, hash
+            from ledger_entry
+            """;
+
+    /** One stored line. */
+    record Row(
+            String tag,
+            int seq,
+            Instant happenedAt,
+            Instant recordedAt,
+            String who,
+            String idempotencyKey,
+            String act,
+            @Nullable Integer corrects,
+            String payload,
+            String previousHash,
+            String hash) {
+        Entry entry() {
+            return new Entry(
+                    tag,
+                    seq,
+                    happenedAt,
+                    new Stamp(who, recordedAt, idempotencyKey),
+                    Chain.act(Chain.read(payload)),
+                    corrects == null ? OptionalInt.empty() : OptionalInt.of(corrects),
+                    payload,
+                    previousHash,
+                    hash);
+        }
+
+        /** Whether the columns say what the hashed text says. */
+        boolean agrees() {
+            JsonNode json = Chain.read(payload);
+            return json.path("tag").asText().equals(tag)
+                    && json.path("seq").asInt() == seq
+                    && json.path("happenedAt").asText().equals(happenedAt.toString())
+                    && json.path("recordedAt").asText().equals(recordedAt.toString())
+                    && json.path("who").asText().equals(who)
+                    && json.path("key").asText().equals(idempotencyKey)
+                    && json.path("act").asText().equals(act)
+                    && Objects.equals(json.has("corrects") ? json.path("corrects").asInt() : null, corrects);
+        }
+    }
+
+    void add(Transaction tx, Entry entry) {
+        try {
+            tx.handle()
+                    .createUpdate("""
+                            insert into ledger_entry (tag, seq, happened_at, recorded_at, who, idempotency_key, act,
+                                corrects, payload, previous_hash, hash)
+                            values (:tag, :seq, :happenedAt, :recordedAt, :who, :key, :act, :corrects, :payload,
+                                :previousHash, :hash)
+                            """)
+                    .bind("tag", entry.tag())
+                    .bind("seq", entry.seq())
+                    .bind("happenedAt", entry.happenedAt())
+                    .bind("recordedAt", entry.stamp().recordedAt())
+                    .bind("who", entry.stamp().who())
+                    .bind("key", entry.stamp().key())
+                    .bind("act", entry.act().word())
+                    .bind("corrects", entry.corrects().isPresent() ? entry.corrects().getAsInt() : null)
+                    .bind("payload", entry.payload())
+                    .bind("previousHash", entry.previousHash())
+                    .bind("hash", entry.hash())
+                    .execute();
+        } catch (RuntimeException failure) {
+            if (Database.isDuplicateKey(failure)) {
+                throw new ChangedMeanwhile("entry " + entry.seq() + " of " + entry.tag() + " was written meanwhile");
+            }
+            throw failure;
+        }
+    }
+
+    List<Row> rows(Transaction tx, String tag) {
+        return tx.handle()
+                .createQuery(SELECT + "where tag = :tag order by seq")
+                .bind("tag", tag)
+                .mapTo(Row.class)
+                .list();
+    }
+
+    List<Entry> entries(Transaction tx, String tag) {
+        List<Entry> entries = new ArrayList<>();
+        rows(tx, tag).forEach(row -> entries.add(row.entry()));
+        return entries;
+    }
+
+    Optional<Entry> byKey(Transaction tx, String key) {
+        return tx.handle()
+                .createQuery(SELECT + "where idempotency_key = :key")
+                .bind("key", key)
+                .mapTo(Row.class)
+                .findFirst()
+                .map(Row::entry);
+    }
+
+    /** The newest entries of a person, newest first. */
+    List<Entry> newestOf(Transaction tx, String who, int most) {
+        return tx.handle()
+                .createQuery(SELECT + "where who = :who order by recorded_at desc, tag, seq desc limit :most")
+                .bind("who", who)
+                .bind("most", most)
+                .mapTo(Row.class)
+                .map(Row::entry)
+                .list();
+    }
+
+    /** Entries recorded from a moment until before another, oldest first. */
+    List<Entry> recordedBetween(Transaction tx, Instant startInclusive, Instant endExclusive) {
+        return tx.handle()
+                .createQuery(SELECT + "where recorded_at >= :start and recorded_at < :end order by recorded_at, tag, seq")
+                .bind("start", startInclusive)
+                .bind("end", endExclusive)
+                .mapTo(Row.class)
+                .map(Row::entry)
+                .list();
+    }
+}

@@ -1,0 +1,36 @@
+package bagclock.ledger;
+
+/** Names of what stands beside an event. */
+public final class Notes {
+    /** Code of the place an item was brought to. */
+    public static final String PLACE = "place";
+
+    /** How it is known when a part left its dry pack. */
+    public static final String HOW_KNOWN = "how-known";
+
+    /** SHA-256 of a photograph of card and label. */
+    public static final String PHOTO = "photo-sha256";
+
+    /** Serial number of a board. */
+    public static final String BOARD = "board";
+
+    /** Where on the board. */
+    public static final String LOCATION = "location";
+
+    /** Name of the carrier. */
+    public static final String CARRIER = "carrier";
+
+    /** The answer that was acted on, as JSON. */
+    public static final String ANSWER = "answer";
+
+    /** SHA-256 of everything that the answer was worked out from. */
+    public static final String INPUTS = "inputs-sha256";
+
+    /** Versions of the facts that the answer was worked out from. */
+    public static final String VERSIONS = "versions";
+
+    /** How the time at temperature is known: told, or door to door less the declared heat-up. */
+    public static final String TIME_FROM = "time-from";
+
+    private Notes() {}
+}

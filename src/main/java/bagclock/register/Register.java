@@ -1,0 +1,103 @@
+package bagclock.register;
+
+import bagclock.platform.ChangedMeanwhile;
+import bagclock.platform.Transaction;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is known, by version. Each {@code add} keeps what was there and throws {@link ChangedMeanwhile} when the change
+ * rests on a version that is no longer the newest. A question about a moment takes the version that held then.
+ */
+public final class Register {
+    private final FactStore<PartTypeRow> partTypes =
+            new FactStore<>("part_type_fact", "part_number", PartTypeRow.class);
+    private final FactStore<PlaceRow> places = new FactStore<>("place_fact", "code", PlaceRow.class);
+    private final FactStore<CarrierRow> carriers = new FactStore<>("carrier_fact", "name", CarrierRow.class);
+    private final HouseRulesStore rules = new HouseRulesStore();
+
+    /** A new part type, or a new version of one. */
+    public void add(Transaction tx, PartType type, Change change) {
+        Version version = change.version();
+        partTypes.add(tx, PartTypeRow.of(type, version), type.number(), version.number());
+    }
+
+    /** A new place, or a new version of one. */
+    public void add(Transaction tx, KnownPlace place, Change change) {
+        Version version = change.version();
+        places.add(tx, PlaceRow.of(place, version), place.code(), version.number());
+    }
+
+    /** A new carrier, or a new version of one. */
+    public void add(Transaction tx, CarrierKind carrier, Change change) {
+        Version version = change.version();
+        carriers.add(tx, CarrierRow.of(carrier, version), carrier.name(), version.number());
+    }
+
+    /** The site's rules from a moment on. */
+    public void add(Transaction tx, HouseRules houseRules, Change change) {
+        rules.add(tx, houseRules, change.version());
+    }
+
+    /** The part type with this number. */
+    public Optional<Versioned<PartType>> partType(Transaction tx, String number, Instant moment) {
+        return partTypes.at(tx, number, moment).map(PartTypeRow::fact);
+    }
+
+    /** Every part type, by number. */
+    public List<Versioned<PartType>> partTypes(Transaction tx, Instant moment) {
+        return partTypes.allAt(tx, moment).stream().map(PartTypeRow::fact).toList();
+    }
+
+    /** Every version of a part type, newest first. */
+    public List<Versioned<PartType>> partTypeVersions(Transaction tx, String number) {
+        return partTypes.versions(tx, number).stream().map(PartTypeRow::fact).toList();
+    }
+
+    /** The place with this code. */
+    public Optional<Versioned<KnownPlace>> place(Transaction tx, String code, Instant moment) {
+        return places.at(tx, code, moment).map(PlaceRow::fact);
+    }
+
+    /** Every place, by name. */
+    public List<Versioned<KnownPlace>> places(Transaction tx, Instant moment) {
+        return places.allAt(tx, moment).stream().map(PlaceRow::fact).toList();
+    }
+
+    /** Every place of one kind, by name. */
+    public <T extends KnownPlace> List<T> places(Transaction tx, Class<T> kind, Instant moment) {
+        return places(tx, moment).stream()
+                .map(Versioned::fact)
+                .filter(kind::isInstance)
+                .map(kind::cast)
+                .toList();
+    }
+
+    /** Every version of a place, newest first. */
+    public List<Versioned<KnownPlace>> placeVersions(Transaction tx, String code) {
+        return places.versions(tx, code).stream().map(PlaceRow::fact).toList();
+    }
+
+    /** The carrier with this name. */
+    public Optional<Versioned<CarrierKind>> carrier(Transaction tx, String name, Instant moment) {
+        return carriers.at(tx, name, moment).map(CarrierRow::fact);
+    }
+
+    /** Every carrier, by name. */
+    public List<Versioned<CarrierKind>> carriers(Transaction tx, Instant moment) {
+        return carriers.allAt(tx, moment).stream().map(CarrierRow::fact).toList();
+    }
+
+    /** The site's rules; version 0 with the usual ones as long as nobody has decided. */
+    public Versioned<HouseRules> houseRules(Transaction tx, Instant moment) {
+        return rules.at(tx, moment)
+                .map(HouseRulesStore.Row::fact)
+                .orElseGet(() -> new Versioned<>(HouseRules.USUAL, new Version(0, Instant.EPOCH, Instant.EPOCH, "")));
+    }
+
+    /** Every version of the site's rules, newest first. */
+    public List<Versioned<HouseRules>> houseRulesVersions(Transaction tx) {
+        return rules.versions(tx).stream().map(HouseRulesStore.Row::fact).toList();
+    }
+}
