@@ -33,6 +33,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
@@ -154,8 +155,8 @@ final class Gathering {
         return rules.maxReadingGap().compareTo(lead) > 0 ? rules.maxReadingGap() : lead;
     }
 
-    private static TreeSet<String> zones(Timeline timeline) {
-        TreeSet<String> zones = new TreeSet<>();
+    private static Set<String> zones(Timeline timeline) {
+        Set<String> zones = new TreeSet<>();
         all(timeline).flatMap(event -> zone(event).stream()).forEach(zone -> zones.add(zone.name()));
         return zones;
     }
