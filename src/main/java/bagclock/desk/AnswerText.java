@@ -33,8 +33,9 @@ final class AnswerText {
         ArrayNode parts = json.putArray("parts");
         finding.parts().forEach(part -> parts.add(part.toString()));
         finding.citation()
-                .ifPresent(cell -> json.put("source", cell.document() + ", " + cell.table() + ", " + cell.row() + ", "
-                                + cell.column())
+                .ifPresent(cell -> json.put(
+                                "source",
+                                cell.document() + ", " + cell.table() + ", " + cell.row() + ", " + cell.column())
                         .put("status", cell.status().name()));
     }
 }

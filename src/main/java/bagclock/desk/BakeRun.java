@@ -20,7 +20,8 @@ record BakeRun(List<Told> told) {
             if (t.at().isBefore(moment)
                     && t.act() instanceof Act.Happened happened
                     && happened.event() instanceof Event.BakeStarted) {
-                last = Optional.of(new Started(t.at(), Optional.ofNullable(happened.notes().get(Notes.PLACE))));
+                last = Optional.of(
+                        new Started(t.at(), Optional.ofNullable(happened.notes().get(Notes.PLACE))));
             }
         }
         return last;

@@ -50,8 +50,8 @@ final class Clocks {
     /** Unknown before known, then the highest level, then the lowest peak: as an answer without a heat takes it. */
     private static int strictest(List<Rating> ratings) {
         Rating strictest = ratings.stream()
-                .max(Comparator.comparingInt(
-                                (Rating rating) -> rating.level().map(Level::ordinal).orElse(Integer.MAX_VALUE))
+                .max(Comparator.comparingInt((Rating rating) ->
+                                rating.level().map(Level::ordinal).orElse(Integer.MAX_VALUE))
                         .thenComparing(
                                 rating -> rating.peak().map(Celsius::degrees).orElse(0.0), Comparator.reverseOrder()))
                 .orElseThrow();
@@ -99,7 +99,10 @@ final class Clocks {
 
     private static @Nullable BigDecimal usedHours(ClockReading reading) {
         return limited(reading)
-                .map(life -> reading.used().hoursOf(life).round(MathContext.DECIMAL64).setScale(SCALE, RoundingMode.UP))
+                .map(life -> reading.used()
+                        .hoursOf(life)
+                        .round(MathContext.DECIMAL64)
+                        .setScale(SCALE, RoundingMode.UP))
                 .orElse(null);
     }
 

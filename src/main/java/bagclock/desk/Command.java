@@ -6,6 +6,7 @@ import bagclock.core.quantity.Celsius;
 import bagclock.core.quantity.RelativeHumidity;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,7 +25,12 @@ public sealed interface Command {
      * @param happenedAt may lie before events already recorded
      * @param key idempotency key, unique to one sending, at most 100 characters
      */
-    record Header(String who, Instant happenedAt, String key) {}
+    record Header(String who, Instant happenedAt, String key) {
+        /** Cuts the time to the millisecond. */
+        public Header {
+            happenedAt = happenedAt.truncatedTo(ChronoUnit.MILLIS);
+        }
+    }
 
     /**
      * A carrier comes into the house.
@@ -32,8 +38,7 @@ public sealed interface Command {
      * @param tag empty text: the next free one is taken
      * @param carrier name of the carrier; empty: the part type's usual one
      */
-    record Receive(
-            Header header, String tag, String partNumber, long quantity, Optional<String> carrier, Origin origin)
+    record Receive(Header header, String tag, String partNumber, long quantity, Optional<String> carrier, Origin origin)
             implements Command {}
 
     /** A bag is opened. The photograph is of card and label; its SHA-256 in hexadecimal. */
@@ -45,7 +50,12 @@ public sealed interface Command {
             Optional<Boolean> sound,
             String placeCode,
             Optional<String> photoSha256)
-            implements Command {}
+            implements Command {
+        /** Cuts the time to the millisecond. */
+        public Open {
+            cardReadAt = cardReadAt.map(at -> at.truncatedTo(ChronoUnit.MILLIS));
+        }
+    }
 
     /** To a zone or a cabinet. */
     record Move(Header header, String tag, String placeCode) implements Command {}

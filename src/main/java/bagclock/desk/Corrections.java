@@ -64,7 +64,10 @@ final class Corrections {
         boolean birth = entry.act() instanceof Act.Received;
         boolean fits = birth == (correct.replacement() instanceof Command.Receive)
                 && correct.replacement().tag().equals(correct.tag());
-        if (isFamily(entry.act()) || entry.corrects().isPresent() || !fits || plan.drafts().size() > 1) {
+        if (isFamily(entry.act())
+                || entry.corrects().isPresent()
+                || !fits
+                || plan.drafts().size() > 1) {
             return Plan.refused(Reason.ONLY_TAKEN_BACK, entry.act().word());
         } else if (!plan.refusals().isEmpty()) {
             return plan;
@@ -116,7 +119,9 @@ final class Corrections {
         } else if (act instanceof Act.JoinedInto into) {
             return takeBack(into.keeper(), joinedSeq(into.keeper(), tag), now);
         }
-        return isTakenBackFamily(history, seq) ? Plan.refused(Reason.ENTRY_CORRECTED, tag, seq) : takenBack(tag, seq, now);
+        return isTakenBackFamily(history, seq)
+                ? Plan.refused(Reason.ENTRY_CORRECTED, tag, seq)
+                : takenBack(tag, seq, now);
     }
 
     /** A split or a join that was taken back stays so: it is told again instead. */
@@ -131,7 +136,8 @@ final class Corrections {
     private int joinedSeq(String keeper, String tag) {
         return ledger.history(tx, keeper).told().stream()
                 .filter(told -> told.act() instanceof Act.Joined joined
-                        && joined.others().stream().anyMatch(other -> other.tag().equals(tag)))
+                        && joined.others().stream()
+                                .anyMatch(other -> other.tag().equals(tag)))
                 .findFirst()
                 .orElseThrow()
                 .seq();

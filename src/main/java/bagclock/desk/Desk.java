@@ -107,7 +107,11 @@ public final class Desk {
         Set<String> touched = touched(tx, plan);
         List<Refusal> objections = objections(tx, plan, touched);
         return objections.isEmpty()
-                ? Outcome.accepted(write(tx, plan, touched, new Stamp(command.header().who(), now, command.header().key())))
+                ? Outcome.accepted(write(
+                        tx,
+                        plan,
+                        touched,
+                        new Stamp(command.header().who(), now, command.header().key())))
                 : new Outcome.Refused<>(objections);
     }
 
@@ -130,8 +134,7 @@ public final class Desk {
             return Optional.empty();
         }
         Entry last = entries.get(entries.size() - 1);
-        Duration apart =
-                Duration.between(last.happenedAt(), draft.happenedAt()).abs();
+        Duration apart = Duration.between(last.happenedAt(), draft.happenedAt()).abs();
         return last.act().saysTheSameAs(draft.act()) && apart.compareTo(ONE_SCAN) <= 0
                 ? Optional.of(last)
                 : Optional.empty();
@@ -155,8 +158,13 @@ public final class Desk {
     }
 
     private Receipt write(Transaction tx, Plan plan, Set<String> touched, Stamp stamp) {
-        plan.fresh().ifPresent(fresh -> ledger.enter(
-                tx, fresh.tag(), fresh.partType(), fresh.parent(), plan.drafts().get(0).happenedAt()));
+        plan.fresh()
+                .ifPresent(fresh -> ledger.enter(
+                        tx,
+                        fresh.tag(),
+                        fresh.partType(),
+                        fresh.parent(),
+                        plan.drafts().get(0).happenedAt()));
         Entry first = ledger.append(tx, plan.drafts().get(0), stamp);
         for (int i = 1; i < plan.drafts().size(); i++) {
             Stamp beside = new Stamp(stamp.who(), stamp.recordedAt(), stamp.key() + "/" + (i + 1));
@@ -171,7 +179,11 @@ public final class Desk {
         for (String tag : tags) {
             Item item = ledger.refresh(tx, tag, now);
             clockRows.replace(
-                    tx, tag, item.ended() ? List.of() : clocks.rows(tag, gathering.of(tx, tag, now).history()));
+                    tx,
+                    tag,
+                    item.ended()
+                            ? List.of()
+                            : clocks.rows(tag, gathering.of(tx, tag, now).history()));
             tell.accept(tx, "item/" + tag);
         }
     }
@@ -199,7 +211,8 @@ public final class Desk {
     public Answer mayHeat(String tag, Optional<HeatPlan> plan, Instant moment) {
         return database.read(tx -> {
             there(tx, tag);
-            return Assess.of(standard, new Question(gathering.of(tx, tag, moment).history(), plan));
+            return Assess.of(
+                    standard, new Question(gathering.of(tx, tag, moment).history(), plan));
         });
     }
 

@@ -31,9 +31,9 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
@@ -65,18 +65,20 @@ final class Gathering {
         Versioned<HouseRules> rules = register.houseRules(tx, moment);
         versions.put("site rules", rules.version().number());
         Logs logs = new Logs(new HashMap<>(), new HashMap<>(), new StringBuilder());
-        Instant from = earliest(timeline, moment).minus(longer(LEAD, rules.fact().rules()));
+        Instant from =
+                earliest(timeline, moment).minus(longer(LEAD, rules.fact().rules()));
         for (String code : zones(timeline)) {
             register.place(tx, code, moment).ifPresent(place -> {
                 versions.put("place " + code, place.version().number());
                 logs.add(tx, place.fact(), from, moment);
             });
         }
-        ClimateLog climate = new ClimateLog(logs.zones, logs.worstCases, rules.fact().worstCase());
+        ClimateLog climate =
+                new ClimateLog(logs.zones, logs.worstCases, rules.fact().worstCase());
         PartHistory history =
                 new PartHistory(part, timeline, climate, rules.fact().rules(), moment);
-        String text = part + "|" + now.heads() + "|" + moment + "|" + rules.fact() + "|" + new TreeMap<>(byName(logs.worstCases))
-                + "|" + logs.text;
+        String text = part + "|" + now.heads() + "|" + moment + "|" + rules.fact() + "|"
+                + new TreeMap<>(byName(logs.worstCases)) + "|" + logs.text;
         return new Evidence(history, versions, sha256(text));
     }
 
@@ -115,8 +117,7 @@ final class Gathering {
         return named;
     }
 
-    private Part part(
-            Transaction tx, Act.Received received, Instant moment, SortedMap<String, Integer> versions) {
+    private Part part(Transaction tx, Act.Received received, Instant moment, SortedMap<String, Integer> versions) {
         Versioned<PartType> type = partType(tx, received.partType(), moment);
         versions.put("part type " + received.partType(), type.version().number());
         return type.fact().part().in(received.carrier());
@@ -133,7 +134,9 @@ final class Gathering {
     /** How the item, or its first ancestor, came into the house; as written first if that was taken back. */
     static Act.Received birth(Ledger.Prospect ledger, String tag) {
         History history = ledger.history(tag);
-        Act act = history.birth().map(Told::act).orElseGet(() -> history.entries().get(0).act());
+        Act act = history.birth()
+                .map(Told::act)
+                .orElseGet(() -> history.entries().get(0).act());
         return act instanceof Act.SplitFrom from ? birth(ledger, from.parent()) : (Act.Received) act;
     }
 
@@ -147,7 +150,8 @@ final class Gathering {
     private static Stream<Event> all(Timeline timeline) {
         return timeline.events().stream()
                 .flatMap(event -> event instanceof Event.Joined joined
-                        ? Stream.concat(Stream.of(event), joined.others().stream().flatMap(Gathering::all))
+                        ? Stream.concat(
+                                Stream.of(event), joined.others().stream().flatMap(Gathering::all))
                         : Stream.of(event));
     }
 

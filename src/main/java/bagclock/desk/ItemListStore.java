@@ -102,7 +102,9 @@ final class ItemListStore {
                     .filter(query.where()::contains)
                     .map(kind -> "'" + kind.name() + "'")
                     .toList();
-            where.append(" and i.whereabouts in (").append(String.join(", ", kinds)).append(")");
+            where.append(" and i.whereabouts in (")
+                    .append(String.join(", ", kinds))
+                    .append(")");
         }
         query.placeCode().ifPresent(code -> {
             where.append(" and i.place_code = :place");

@@ -1,6 +1,7 @@
 package bagclock.desk;
 
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -11,7 +12,12 @@ public sealed interface Origin {
      *
      * @param shelfMonths what the label says, empty if it says nothing
      */
-    record DryPack(Instant sealedAt, OptionalInt shelfMonths) implements Origin {}
+    record DryPack(Instant sealedAt, OptionalInt shelfMonths) implements Origin {
+        /** Cuts the time to the millisecond. */
+        public DryPack {
+            sealedAt = sealedAt.truncatedTo(ChronoUnit.MILLIS);
+        }
+    }
 
     /**
      * Without a dry pack; left one at a known time.
@@ -19,7 +25,12 @@ public sealed interface Origin {
      * @param placeCode the zone it stands in
      * @param howKnown in the clerk's words, not empty
      */
-    record LeftDryPack(Instant at, String placeCode, String howKnown) implements Origin {}
+    record LeftDryPack(Instant at, String placeCode, String howKnown) implements Origin {
+        /** Cuts the time to the millisecond. */
+        public LeftDryPack {
+            at = at.truncatedTo(ChronoUnit.MILLIS);
+        }
+    }
 
     /** Without a dry pack, and nobody knows since when. */
     record Unknown(Optional<String> placeCode) implements Origin {}

@@ -130,7 +130,8 @@ final class Planning {
         if (place.isPresent() && place.get() instanceof KnownPlace.DryCabinet cabinet) {
             Optional<Zone> log = cabinet.logged() ? Optional.of(cabinet.zone()) : Optional.empty();
             return known.plan(
-                    move, new Event.ToDryStorage(at(move), Optional.of(cabinet.limit().limit()), log));
+                    move,
+                    new Event.ToDryStorage(at(move), Optional.of(cabinet.limit().limit()), log));
         }
         return known.plan(move, new Event.ToFloor(at(move), place.map(KnownPlace::zone)));
     }
@@ -154,7 +155,8 @@ final class Planning {
     }
 
     private Plan join(Command.Join join, Lookup known) {
-        boolean each = join.others().stream().distinct().count() == join.others().size();
+        boolean each =
+                join.others().stream().distinct().count() == join.others().size();
         if (join.others().isEmpty() || !each || join.others().contains(join.tag())) {
             known.refuse(Reason.JOIN_NEEDS_OTHERS, join.tag());
         }
@@ -168,8 +170,7 @@ final class Planning {
             other.filter(Item::ended).ifPresent(o -> known.refuse(Reason.ITEM_ENDED, tag));
         }
         var others = join.others().stream()
-                .map(tag -> new Act.Joined.Other(
-                        tag, ledger.history(tx, tag).nextSeq()))
+                .map(tag -> new Act.Joined.Other(tag, ledger.history(tx, tag).nextSeq()))
                 .toList();
         Plan plan = known.plan(new Draft(join.tag(), at(join), new Act.Joined(others, quantity)));
         for (String tag : join.others()) {
@@ -183,10 +184,8 @@ final class Planning {
     private Plan startBake(Command.StartBake start, Lookup known) {
         Optional<KnownPlace.BakeOven> oven = known.oven(start.ovenCode());
         oven.filter(o -> !o.reaches(start.setPoint()))
-                .ifPresent(o -> known.refuse(
-                        Reason.SET_POINT_OUT_OF_RANGE, start.setPoint(), o.lowest(), o.highest()));
-        Optional<RelativeHumidity> shown =
-                start.humidityShown().or(() -> oven.flatMap(KnownPlace.BakeOven::holds));
+                .ifPresent(o -> known.refuse(Reason.SET_POINT_OUT_OF_RANGE, start.setPoint(), o.lowest(), o.highest()));
+        Optional<RelativeHumidity> shown = start.humidityShown().or(() -> oven.flatMap(KnownPlace.BakeOven::holds));
         return known.plan(start, new Event.BakeStarted(at(start), start.setPoint(), shown));
     }
 
@@ -203,7 +202,8 @@ final class Planning {
                 .flatMap(run -> run.oven()
                         .flatMap(code -> register.place(tx, code, known.now()))
                         .map(place -> place.fact() instanceof KnownPlace.BakeOven oven ? oven.heatUp() : Duration.ZERO)
-                        .map(heatUp -> Duration.between(run.startedAt(), at(end)).minus(heatUp)))
+                        .map(heatUp ->
+                                Duration.between(run.startedAt(), at(end)).minus(heatUp)))
                 .map(time -> time.isNegative() ? Duration.ZERO : time);
     }
 
@@ -234,13 +234,14 @@ final class Planning {
         heats.note(heat, known);
         return known.plan(
                 heat,
-                new Event.Heated(at(heat), heat.measuredPeak().or(() -> heat.plan().peakBody())));
+                new Event.Heated(
+                        at(heat), heat.measuredPeak().or(() -> heat.plan().peakBody())));
     }
 
     private Plan useUp(Command.UseUp use, Lookup known) {
         known.positive(use.quantity());
         known.text("work order", use.workOrder());
-        return known.plan(new Draft(
-                use.tag(), at(use), new Act.UsedUp(use.quantity(), use.workOrder(), use.boardSerials())));
+        return known.plan(
+                new Draft(use.tag(), at(use), new Act.UsedUp(use.quantity(), use.workOrder(), use.boardSerials())));
     }
 }

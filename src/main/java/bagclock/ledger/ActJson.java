@@ -101,7 +101,9 @@ final class ActJson {
     }
 
     static Act read(String word, JsonNode json) {
-        return EventJson.knows(word) ? new Act.Happened(EventJson.read(word, json), notes(json)) : readOther(word, json);
+        return EventJson.knows(word)
+                ? new Act.Happened(EventJson.read(word, json), notes(json))
+                : readOther(word, json);
     }
 
     private static Act readOther(String word, JsonNode json) {
@@ -113,7 +115,8 @@ final class ActJson {
                         json.path("parent").asText(), json.path("parentSeq").asInt(), quantity(json));
             case "joined" -> new Act.Joined(others(json), quantity(json));
             case "joined-into" -> new Act.JoinedInto(json.path("keeper").asText());
-            case "used-up" -> new Act.UsedUp(quantity(json), json.path("workOrder").asText(), boards(json));
+            case "used-up" ->
+                new Act.UsedUp(quantity(json), json.path("workOrder").asText(), boards(json));
             case "taken-back" -> new Act.TakenBack();
             default -> throw new IllegalStateException("no act has the word " + word);
         };

@@ -55,7 +55,8 @@ final class EntryStore {
                     && json.path("who").asText().equals(who)
                     && json.path("key").asText().equals(idempotencyKey)
                     && json.path("act").asText().equals(act)
-                    && Objects.equals(json.has("corrects") ? json.path("corrects").asInt() : null, corrects);
+                    && Objects.equals(
+                            json.has("corrects") ? json.path("corrects").asInt() : null, corrects);
         }
     }
 
@@ -75,7 +76,9 @@ final class EntryStore {
                     .bind("who", entry.stamp().who())
                     .bind("key", entry.stamp().key())
                     .bind("act", entry.act().word())
-                    .bind("corrects", entry.corrects().isPresent() ? entry.corrects().getAsInt() : null)
+                    .bind(
+                            "corrects",
+                            entry.corrects().isPresent() ? entry.corrects().getAsInt() : null)
                     .bind("payload", entry.payload())
                     .bind("previousHash", entry.previousHash())
                     .bind("hash", entry.hash())
@@ -125,7 +128,8 @@ final class EntryStore {
     /** Entries recorded from a moment until before another, oldest first. */
     List<Entry> recordedBetween(Transaction tx, Instant startInclusive, Instant endExclusive) {
         return tx.handle()
-                .createQuery(SELECT + "where recorded_at >= :start and recorded_at < :end order by recorded_at, tag, seq")
+                .createQuery(
+                        SELECT + "where recorded_at >= :start and recorded_at < :end order by recorded_at, tag, seq")
                 .bind("start", startInclusive)
                 .bind("end", endExclusive)
                 .mapTo(Row.class)

@@ -55,7 +55,9 @@ final class EventJson {
             Map.entry("to-dry-storage", json -> new Event.ToDryStorage(at(json), humidity(json), zone(json))),
             Map.entry("resealed", EventJson::resealed),
             Map.entry("bake-started", EventJson::bakeStarted),
-            Map.entry("bake-ended", json -> new Event.BakeEnded(at(json), number(json, AT_TEMPERATURE, Duration::ofMillis))),
+            Map.entry(
+                    "bake-ended",
+                    json -> new Event.BakeEnded(at(json), number(json, AT_TEMPERATURE, Duration::ofMillis))),
             Map.entry("heated", json -> new Event.Heated(at(json), celsius(json, PEAK))),
             Map.entry("mounted", json -> new Event.Mounted(at(json), zone(json))),
             Map.entry("removed", json -> new Event.Removed(at(json), zone(json))),
@@ -169,14 +171,16 @@ final class EventJson {
     private static HumidityCard card(JsonNode json) {
         Map<Double, Boolean> spots = new HashMap<>();
         json.properties()
-                .forEach(spot -> spots.put(
-                        Double.valueOf(spot.getKey()), spot.getValue().asBoolean()));
+                .forEach(spot ->
+                        spots.put(Double.valueOf(spot.getKey()), spot.getValue().asBoolean()));
         return new HumidityCard(spots);
     }
 
     private static Event resealed(JsonNode json) {
         return new Event.Resealed(
-                at(json), json.path(DESICCANT).asBoolean(), json.path(FRESH_CARD).asBoolean());
+                at(json),
+                json.path(DESICCANT).asBoolean(),
+                json.path(FRESH_CARD).asBoolean());
     }
 
     private static Event bakeStarted(JsonNode json) {

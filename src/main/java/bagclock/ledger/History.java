@@ -79,7 +79,8 @@ public record History(String tag, List<Entry> entries, List<Told> told) {
         Optional<Entry> entry = entry(seq);
         if (entry.isPresent() && entry.get().corrects().isPresent()) {
             return entries.stream()
-                    .filter(other -> other.corrects().isPresent() && other.corrects().getAsInt() == seq)
+                    .filter(other ->
+                            other.corrects().isPresent() && other.corrects().getAsInt() == seq)
                     .noneMatch(other -> stands(other.seq()));
         }
         return told.stream().anyMatch(t -> t.by().seq() == seq);

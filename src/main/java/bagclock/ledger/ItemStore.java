@@ -107,14 +107,10 @@ final class ItemStore {
 
     /** Children and keepers: the items whose history refers to this one's. */
     List<String> restingOn(Transaction tx, String tag) {
-        return tx.handle()
-                .createQuery("""
+        return tx.handle().createQuery("""
                         select tag from item where parent_tag = :tag
                         union select keeper_tag from item where tag = :tag and keeper_tag is not null
-                        """)
-                .bind("tag", tag)
-                .mapTo(String.class)
-                .list();
+                        """).bind("tag", tag).mapTo(String.class).list();
     }
 
     List<Item> onBoard(Transaction tx, String board) {
@@ -135,7 +131,9 @@ final class ItemStore {
 
     /** The next number; the row's lock makes others wait. */
     long drawNumber(Transaction tx) {
-        tx.handle().createUpdate("update tag_counter set last_number = last_number + 1").execute();
+        tx.handle()
+                .createUpdate("update tag_counter set last_number = last_number + 1")
+                .execute();
         return tx.handle()
                 .createQuery("select last_number from tag_counter")
                 .mapTo(Long.class)

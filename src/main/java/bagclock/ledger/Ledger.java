@@ -115,7 +115,8 @@ public final class Ledger {
     public Entry append(Transaction tx, Draft draft, Stamp stamp) {
         List<Entry> before = entries.entries(tx, draft.tag());
         int seq = before.size() + 1;
-        String previous = before.isEmpty() ? Chain.START : before.get(before.size() - 1).hash();
+        String previous =
+                before.isEmpty() ? Chain.START : before.get(before.size() - 1).hash();
         String payload = Chain.payload(draft, seq, stamp);
         Entry entry = new Entry(
                 draft.tag(),

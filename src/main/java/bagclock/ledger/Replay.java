@@ -47,7 +47,9 @@ final class Replay {
         SortedMap<String, String> heads = new TreeMap<>();
         histories.forEach((tag, history) -> {
             List<Entry> entries = history.entries();
-            heads.put(tag, entries.isEmpty() ? "" : entries.get(entries.size() - 1).hash());
+            heads.put(
+                    tag,
+                    entries.isEmpty() ? "" : entries.get(entries.size() - 1).hash());
         });
         return heads;
     }

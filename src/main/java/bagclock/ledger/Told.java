@@ -12,8 +12,7 @@ import java.util.Optional;
  * @param by the entry whose words stand: the same one, or the correction
  */
 public record Told(int seq, Instant at, Act act, Told.By by) {
-    static final Comparator<Told> IN_TIME =
-            Comparator.comparing(Told::at).thenComparingInt(Told::seq);
+    static final Comparator<Told> IN_TIME = Comparator.comparing(Told::at).thenComparingInt(Told::seq);
 
     /** Who told it. */
     public record By(int seq, String who, Instant recordedAt) {}

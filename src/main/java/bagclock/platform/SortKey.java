@@ -14,7 +14,8 @@ public final class SortKey {
     /** The key of a text, at most 80 characters. */
     public static String of(String text) {
         String key = NUMBER.matcher(text.toLowerCase(Locale.ROOT))
-                .replaceAll(digits -> "0".repeat(Math.max(0, DIGITS - digits.group().length())) + digits.group());
+                .replaceAll(digits ->
+                        "0".repeat(Math.max(0, DIGITS - digits.group().length())) + digits.group());
         return key.length() <= LONGEST ? key : key.substring(0, LONGEST);
     }
 }

@@ -29,7 +29,8 @@ public final class Readings {
             Map<Instant, Reading> kept = there.getOrDefault(reading.zone(), Map.of());
             Reading before = kept.get(reading.reading().at());
             if (reading.reading().at().isAfter(source.recordedAt())) {
-                bad.add(bad(reading, Reason.HAPPENED_IN_FUTURE, reading.reading().at(), source.recordedAt()));
+                bad.add(bad(
+                        reading, Reason.HAPPENED_IN_FUTURE, reading.reading().at(), source.recordedAt()));
             } else if (before == null) {
                 kept.put(reading.reading().at(), reading.reading());
                 fresh.computeIfAbsent(reading.zone(), zone -> new TreeMap<>())

@@ -28,8 +28,8 @@ final class HouseRulesStore {
             @Nullable Double worstTempC,
             @Nullable Double worstRhPercent) {
         Versioned<HouseRules> fact() {
-            SiteRules rules = new SiteRules(
-                    useDrierThan_60, Duration.ofMillis(maxReadingGapMs), Duration.ofMillis(excursionMs));
+            SiteRules rules =
+                    new SiteRules(useDrierThan_60, Duration.ofMillis(maxReadingGapMs), Duration.ofMillis(excursionMs));
             return new Versioned<>(
                     new HouseRules(rules, Columns.air(worstTempC, worstRhPercent)),
                     new Version(version, validFrom, recordedAt, who));

@@ -40,7 +40,9 @@ final class MakerTexts {
     static String ratings(List<Rating> ratings) {
         return ratings.stream()
                 .map(rating -> rating.level().map(Level::code).orElse("") + "@"
-                        + rating.peak().map(peak -> Double.toString(peak.degrees())).orElse(""))
+                        + rating.peak()
+                                .map(peak -> Double.toString(peak.degrees()))
+                                .orElse(""))
                 .collect(Collectors.joining(" "));
     }
 
@@ -63,7 +65,9 @@ final class MakerTexts {
                         .map(bake -> new BakeLine(
                                 bake.temperature().degrees(),
                                 bake.time().toMillis(),
-                                bake.maxHumidity().map(RelativeHumidity::percent).orElse(null),
+                                bake.maxHumidity()
+                                        .map(RelativeHumidity::percent)
+                                        .orElse(null),
                                 Columns.degrees(bake.carrierLimit())))
                         .toList()));
     }

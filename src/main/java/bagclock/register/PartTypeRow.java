@@ -1,12 +1,12 @@
 package bagclock.register;
 
-import bagclock.platform.SortKey;
 import bagclock.core.quantity.Celsius;
 import bagclock.core.quantity.Millimetres;
 import bagclock.core.standard.Body;
 import bagclock.core.standard.BodyKind;
 import bagclock.core.standard.MakerRules;
 import bagclock.core.standard.Part;
+import bagclock.platform.SortKey;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;

@@ -1,9 +1,9 @@
 package bagclock.register;
 
-import bagclock.platform.SortKey;
 import bagclock.core.exposure.Place.CabinetClass;
 import bagclock.core.quantity.Celsius;
 import bagclock.core.quantity.RelativeHumidity;
+import bagclock.platform.SortKey;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Objects;
@@ -74,11 +74,7 @@ record PlaceRow(
     private KnownPlace place() {
         if (kind.equals(ZONE)) {
             return new KnownPlace.FloorZone(
-                    code,
-                    name,
-                    logged,
-                    Columns.air(worstTempC, worstRhPercent),
-                    Columns.air(openTempC, openRhPercent));
+                    code, name, logged, Columns.air(worstTempC, worstRhPercent), Columns.air(openTempC, openRhPercent));
         } else if (kind.equals(CABINET)) {
             RelativeHumidity limit = new RelativeHumidity(Objects.requireNonNull(classRhPercent));
             return new KnownPlace.DryCabinet(
