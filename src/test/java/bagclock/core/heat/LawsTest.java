@@ -238,7 +238,7 @@ class LawsTest {
             List<Answer> alone = reaching.stream()
                     .map(rating -> any.withRatings(List.of(rating)).answer(plan))
                     .toList();
-            assertThat(alone).anySatisfy(one -> assertSame(both, one));
+            assertThat(alone).anySatisfy(alike -> assertSame(alike, both));
         }
     }
 
