@@ -1,6 +1,7 @@
 package bagclock.desk;
 
 import bagclock.platform.Transaction;
+import java.time.Instant;
 import java.util.List;
 
 /** The clock rows. */
@@ -18,7 +19,18 @@ final class ClockRowStore {
             tx.handle()
                     .createUpdate("insert into item_clock (" + COLUMNS + ") values (:tag, :rating, :counting, :level,"
                             + " :peakC, :state, :zone, :usedShare, :totalH, :usedH, :workedOutAt, :endsAt)")
-                    .bindMethods(row)
+                    .bind("tag", row.tag())
+                    .bind("rating", row.rating())
+                    .bind("counting", row.counting())
+                    .bind("level", row.level())
+                    .bind("peakC", row.peakC())
+                    .bind("state", row.state())
+                    .bind("zone", row.zone())
+                    .bind("usedShare", row.usedShare())
+                    .bind("totalH", row.totalH())
+                    .bind("usedH", row.usedH())
+                    .bind("workedOutAt", row.workedOutAt())
+                    .bindByType("endsAt", row.endsAt(), Instant.class)
                     .execute();
         }
     }

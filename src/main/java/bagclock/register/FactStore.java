@@ -3,13 +3,15 @@ package bagclock.register;
 import bagclock.platform.ChangedMeanwhile;
 import bagclock.platform.Database;
 import bagclock.platform.Transaction;
+import java.lang.reflect.RecordComponent;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.jdbi.v3.core.statement.Update;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The versions of one kind of fact in one table; its columns are the components of the row record.
@@ -29,13 +31,20 @@ final class FactStore<R extends Record> {
         this.columns = String.join(", ", columns(type).keySet());
     }
 
-    /** Columns in order, with the components they belong to. */
-    private static Map<String, String> columns(Class<?> type) {
-        Map<String, String> columns = new LinkedHashMap<>();
-        for (var component : type.getRecordComponents()) {
-            columns.put(columnOf(component.getName()), component.getName());
+    private static Map<String, RecordComponent> columns(Class<?> type) {
+        Map<String, RecordComponent> columns = new LinkedHashMap<>();
+        for (RecordComponent component : type.getRecordComponents()) {
+            columns.put(columnOf(component.getName()), component);
         }
         return columns;
+    }
+
+    private static @Nullable Object value(RecordComponent component, Record row) {
+        try {
+            return component.getAccessor().invoke(row);
+        } catch (ReflectiveOperationException failure) {
+            throw new IllegalStateException("can't read " + component, failure);
+        }
     }
 
     private static String columnOf(String component) {
@@ -48,11 +57,14 @@ final class FactStore<R extends Record> {
         if (newest != number - 1) {
             throw new ChangedMeanwhile(table + " " + id + " is at version " + newest + ", not " + (number - 1));
         }
-        List<String> names = new ArrayList<>();
-        columns(type).values().forEach(component -> names.add(":" + component));
-        String sql = "insert into " + table + " (" + columns + ") values (" + String.join(", ", names) + ")";
+        Map<String, RecordComponent> components = columns(type);
+        String sql =
+                "insert into " + table + " (" + columns + ") values (:" + String.join(", :", components.keySet()) + ")";
         try {
-            tx.handle().createUpdate(sql).bindMethods(row).execute();
+            Update insert = tx.handle().createUpdate(sql);
+            components.forEach((column, component) ->
+                    insert.bindByType(column, value(component, row), component.getGenericType()));
+            insert.execute();
         } catch (RuntimeException failure) {
             if (Database.isDuplicateKey(failure)) {
                 throw new ChangedMeanwhile(table + " " + id + " got version " + number + " meanwhile");

@@ -264,10 +264,10 @@ class DeskTest extends OnBothDatabases {
         HeatPlan plan = new HeatPlan(
                 at(10),
                 Duration.ofMinutes(10),
-                Optional.of(new Celsius(240)),
+                Optional.of(new Celsius(215)),
                 Optional.of(HeatPlan.Purpose.PLACEMENT),
                 Optional.of(true));
-        shop.tell(new Command.Heat(shop.header(10), tag, plan, Optional.of(new Celsius(238))));
+        shop.tell(new Command.Heat(shop.header(10), tag, plan, Optional.of(new Celsius(213))));
 
         Act.Happened act = (Act.Happened)
                 desk.item(tag, at(11)).orElseThrow().lines().get(2).entry().act();
