@@ -141,11 +141,13 @@ final class Draws {
                 });
     }
 
+    /** With one rating, or with a second one that is as strict or stricter at a higher peak. */
     Part part() {
-        List<Rating> ratings = new ArrayList<>();
-        ratings.add(Rating.of(level(), new Celsius(pick(230.0, 245.0, 260.0))));
+        Level mild = level();
+        List<Rating> ratings = new ArrayList<>(List.of(Rating.of(mild, new Celsius(pick(230.0, 240.0)))));
         if (chance(3)) {
-            ratings.add(Rating.of(level(), new Celsius(pick(230.0, 245.0, 260.0))));
+            Level strict = Level.values()[mild.ordinal() + below(Level.values().length - mild.ordinal())];
+            ratings.add(Rating.of(strict, new Celsius(pick(245.0, 260.0))));
         }
         return new Part(
                 ratings,
