@@ -22,6 +22,7 @@ import bagclock.core.standard.Rating;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -146,7 +147,9 @@ final class Draws {
         Level mild = level();
         List<Rating> ratings = new ArrayList<>(List.of(Rating.of(mild, new Celsius(pick(230.0, 240.0)))));
         if (chance(3)) {
-            Level strict = Level.values()[mild.ordinal() + below(Level.values().length - mild.ordinal())];
+            Level strict = pick(Arrays.stream(Level.values())
+                    .filter(level -> level.compareTo(mild) >= 0)
+                    .toList());
             ratings.add(Rating.of(strict, new Celsius(pick(245.0, 260.0))));
         }
         return new Part(

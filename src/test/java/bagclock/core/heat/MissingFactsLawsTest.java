@@ -51,7 +51,7 @@ class MissingFactsLawsTest {
     private static RandomCase untimed(RandomCase any) {
         MakerRules maker = any.part().maker();
         boolean six = any.part().ratings().stream()
-                .anyMatch(rating -> rating.level().filter(Level.L6::equals).isPresent());
+                .allMatch(rating -> rating.level().filter(Level.L6::equals).isPresent());
         MakerRules untimed = new MakerRules(
                 maker.floorLife(),
                 maker.derating(),
