@@ -122,9 +122,9 @@ public final class Main implements Runnable {
 
         private Site startSomewhere(Settings settings) {
             try {
-                return Site.start(settings, clock);
+                return Site.demo(settings, clock);
             } catch (JavalinBindException taken) {
-                return Site.start(settings.withPort(0), clock);
+                return Site.demo(settings.withPort(0), clock);
             }
         }
     }

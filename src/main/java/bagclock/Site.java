@@ -1,6 +1,11 @@
 package bagclock;
 
 import bagclock.assess.AssessRoutes;
+import bagclock.climate.ClimateRoutes;
+import bagclock.core.standard.Edition;
+import bagclock.core.standard.Standard;
+import bagclock.demo.HarrowQuay;
+import bagclock.desk.Desk;
 import bagclock.people.AccountRoutes;
 import bagclock.people.Accounts;
 import bagclock.people.PeopleRoutes;
@@ -33,6 +38,7 @@ public final class Site implements AutoCloseable {
 
     private final Database database;
     private final Live live;
+    private final Desk desk;
     private final Optional<String> firstStartCode;
     private final Javalin server;
 
@@ -48,6 +54,7 @@ public final class Site implements AutoCloseable {
             accounts.addDemoPeople(messages, clock.instant());
         }
         this.firstStartCode = accounts.firstStartCode();
+        this.desk = new Desk(database, Standard.load(Edition.J_STD_033D), live::tell);
         List<Consumer<RoutesConfig>> routes = List.of(
                 SecurityHeaders::register,
                 new Gate(signIns, messages, clock)::register,
@@ -56,13 +63,24 @@ public final class Site implements AutoCloseable {
                 new AssessRoutes(AssessCommand.contract(), settings, messages)::register,
                 new SignInRoutes(accounts, signIns, pages, messages, new SignInRoutes.Site(settings, clock))::register,
                 new AccountRoutes(accounts, signIns, pages, messages, clock)::register,
-                new PeopleRoutes(accounts, pages, messages, texts, clock)::register);
+                new PeopleRoutes(accounts, pages, messages, texts, clock)::register,
+                new ClimateRoutes(database, desk, pages, texts, clock)::register);
         this.server = Javalin.create(config -> configure(config, routes));
     }
 
     /** Opens the database, brings its schema up to date and listens. Port 0 takes any free one. */
     public static Site start(Settings settings, Clock clock) {
+        return listening(new Site(settings, clock), settings);
+    }
+
+    /** As {@link #start}, with the invented shop of the demonstration in it. */
+    public static Site demo(Settings settings, Clock clock) {
         Site site = new Site(settings, clock);
+        HarrowQuay.open(site.desk, clock.instant());
+        return listening(site, settings);
+    }
+
+    private static Site listening(Site site, Settings settings) {
         try {
             site.server.start(settings.address(), settings.port());
         } catch (RuntimeException failure) {

@@ -38,6 +38,16 @@ public final class Texts {
         this.messages = messages;
     }
 
+    /** The zone that times are shown in. */
+    public ZoneId zone() {
+        return zone;
+    }
+
+    /** The bundle that the words are taken from. */
+    public Messages messages() {
+        return messages;
+    }
+
     /** For example {@code Thu 5 Mar 2026 14:20 (CET)}; seconds are cut off, so a limit is never shown too late. */
     public String at(Instant moment) {
         return FULL.format(moment.atZone(zone));
@@ -87,6 +97,11 @@ public final class Texts {
     /** For example {@code 60 % RH}. */
     public String humidity(RelativeHumidity humidity) {
         return plain(humidity.percent()) + " % RH";
+    }
+
+    /** For example {@code 12.5}: no more digits than it has. */
+    public String number(double number) {
+        return plain(number);
     }
 
     /** For example {@code 1.4 mm}. */
