@@ -1,10 +1,10 @@
 package bagclock;
 
 import bagclock.assess.AssessContract;
-import bagclock.assess.AssessText;
 import bagclock.assess.BadRequest;
 import bagclock.core.standard.Edition;
 import bagclock.core.standard.Standard;
+import bagclock.platform.AnswerTexts;
 import bagclock.platform.Messages;
 import bagclock.platform.Texts;
 import java.io.IOException;
@@ -47,7 +47,7 @@ final class AssessCommand implements Callable<Integer> {
     /** The contract in English, with times in UTC. */
     static AssessContract contract() {
         Messages messages = Messages.load();
-        AssessText text = new AssessText(messages, new Texts(ZoneOffset.UTC, messages));
+        AnswerTexts text = new AnswerTexts(messages, new Texts(ZoneOffset.UTC, messages));
         return new AssessContract(Standard.load(Edition.J_STD_033D), text);
     }
 

@@ -8,8 +8,8 @@ import bagclock.core.heat.BakeOffer;
 import bagclock.core.heat.BoardAnswer;
 import bagclock.core.heat.Finding;
 import bagclock.core.heat.StepCode;
-import bagclock.core.standard.Citation;
 import bagclock.core.standard.Life;
+import bagclock.platform.AnswerTexts;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.DecimalNode;
@@ -23,7 +23,6 @@ import java.math.RoundingMode;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -33,9 +32,9 @@ final class AnswerWriter {
     private static final int DIGITS = 9;
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
-    private final AssessText text;
+    private final AnswerTexts text;
 
-    AnswerWriter(AssessText text) {
+    AnswerWriter(AnswerTexts text) {
         this.text = text;
     }
 
@@ -94,16 +93,8 @@ final class AnswerWriter {
         ObjectNode node = NODES.objectNode();
         node.put("code", finding.code().name());
         node.put("text", text.finding(finding));
-        node.put(
-                "source",
-                finding.citation()
-                        .map(AnswerWriter::source)
-                        .orElse(finding.code().source()));
-        node.put(
-                "status",
-                finding.citation()
-                        .map(AnswerWriter::status)
-                        .orElse(finding.code().status().name().toLowerCase(Locale.ROOT)));
+        node.put("source", text.source(finding));
+        node.put("status", text.status(finding).code());
         return node;
     }
 
@@ -142,19 +133,6 @@ final class AnswerWriter {
                 orNull(entry.life().filter(life -> !life.isUnlimited()), life -> decimal(Share.WHOLE.hoursOf(life))));
         node.set("usedHours", decimal(total.map(entry.used()::hoursOf).orElse(BigDecimal.ZERO)));
         return node;
-    }
-
-    private static String source(Citation citation) {
-        return String.join(
-                        ", ",
-                        List.of(citation.document(), citation.table(), citation.row(), citation.column()).stream()
-                                .filter(word -> !word.isEmpty())
-                                .toList())
-                + (citation.sources().isEmpty() ? "" : " (" + citation.sources() + ")");
-    }
-
-    private static String status(Citation citation) {
-        return citation.status().name().toLowerCase(Locale.ROOT);
     }
 
     private static BigDecimal hours(Duration duration) {

@@ -4,6 +4,7 @@ import bagclock.core.heat.Assess;
 import bagclock.core.heat.AssessBoard;
 import bagclock.core.heat.SealedProof;
 import bagclock.core.standard.Standard;
+import bagclock.platform.AnswerTexts;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
@@ -24,11 +25,11 @@ public final class AssessContract {
             .build();
 
     private final Standard standard;
-    private final AssessText text;
+    private final AnswerTexts text;
     private final AnswerWriter writer;
 
     /** Answers by the tables of a standard, in the words of a text. */
-    public AssessContract(Standard standard, AssessText text) {
+    public AssessContract(Standard standard, AnswerTexts text) {
         this.standard = standard;
         this.text = text;
         this.writer = new AnswerWriter(text);

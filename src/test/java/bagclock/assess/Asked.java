@@ -2,6 +2,7 @@ package bagclock.assess;
 
 import bagclock.core.standard.Edition;
 import bagclock.core.standard.Standard;
+import bagclock.platform.AnswerTexts;
 import bagclock.platform.Messages;
 import bagclock.platform.Texts;
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -20,7 +21,7 @@ final class Asked {
     private static AssessContract contract() {
         Messages messages = Messages.load();
         return new AssessContract(
-                Standard.load(Edition.J_STD_033D), new AssessText(messages, new Texts(ZoneOffset.UTC, messages)));
+                Standard.load(Edition.J_STD_033D), new AnswerTexts(messages, new Texts(ZoneOffset.UTC, messages)));
     }
 
     static JsonNode answer(String request) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import bagclock.Site;
 import bagclock.core.standard.Edition;
 import bagclock.core.standard.Standard;
+import bagclock.platform.AnswerTexts;
 import bagclock.platform.Engine;
 import bagclock.platform.Messages;
 import bagclock.platform.Settings;
@@ -147,6 +148,6 @@ class AssessRoutesTest {
     private static AssessContract contractOfTheCommandLine() {
         var messages = Messages.load();
         var texts = new Texts(ZoneOffset.UTC, messages);
-        return new AssessContract(Standard.load(Edition.J_STD_033D), new AssessText(messages, texts));
+        return new AssessContract(Standard.load(Edition.J_STD_033D), new AnswerTexts(messages, texts));
     }
 }

@@ -1,22 +1,23 @@
-package bagclock.assess;
+package bagclock.platform;
 
 import bagclock.core.Refusal;
 import bagclock.core.heat.Assumption;
 import bagclock.core.heat.BakeOffer;
 import bagclock.core.heat.Finding;
 import bagclock.core.heat.StepCode;
-import bagclock.platform.Messages;
-import bagclock.platform.Texts;
+import bagclock.core.standard.Citation;
+import bagclock.core.standard.Status;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The words of an answer, in the language of the bundle and the zone of the texts. */
-public final class AssessText {
+public final class AnswerTexts {
     private final Messages messages;
     private final Texts texts;
 
     /** Words from one bundle, times in one zone. */
-    public AssessText(Messages messages, Texts texts) {
+    public AnswerTexts(Messages messages, Texts texts) {
         this.messages = messages;
         this.texts = texts;
     }
@@ -24,6 +25,23 @@ public final class AssessText {
     /** Why. */
     public String finding(Finding finding) {
         return text("finding." + finding.code().name(), finding.parts());
+    }
+
+    /** Where the reason stands: the table's cell that decided, else the rule's source. */
+    public String source(Finding finding) {
+        return finding.citation().map(AnswerTexts::cell).orElse(finding.code().source());
+    }
+
+    private static String cell(Citation citation) {
+        String place = Stream.of(citation.document(), citation.table(), citation.row(), citation.column())
+                .filter(word -> !word.isEmpty())
+                .collect(Collectors.joining(", "));
+        return citation.sources().isEmpty() ? place : place + " (" + citation.sources() + ")";
+    }
+
+    /** How far its source may be trusted. */
+    public Status status(Finding finding) {
+        return finding.citation().map(Citation::status).orElse(finding.code().status());
     }
 
     /** What to do. */
