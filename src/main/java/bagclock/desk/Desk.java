@@ -3,8 +3,8 @@ package bagclock.desk;
 import bagclock.core.Outcome;
 import bagclock.core.Reason;
 import bagclock.core.Refusal;
+import bagclock.core.exposure.PartHistory;
 import bagclock.core.exposure.Timeline;
-import bagclock.core.exposure.Zone;
 import bagclock.core.heat.Answer;
 import bagclock.core.heat.Assess;
 import bagclock.core.heat.HeatPlan;
@@ -23,6 +23,7 @@ import bagclock.platform.Transaction;
 import bagclock.readings.Kept;
 import bagclock.readings.Readings;
 import bagclock.readings.Source;
+import bagclock.readings.Taken;
 import bagclock.readings.ZoneReading;
 import bagclock.register.CarrierKind;
 import bagclock.register.Change;
@@ -39,6 +40,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
+import java.util.function.Function;
 
 /**
  * The one counter. Every change goes through it: in one transaction the entry is written, the clocks of all items that
@@ -56,9 +58,8 @@ public final class Desk {
     private final Readings readings = new Readings();
     private final Ledger ledger = new Ledger();
     private final Gathering gathering = new Gathering(register, readings, ledger);
-    private final ClockRowStore clockRows = new ClockRowStore();
     private final ItemListStore lists = new ItemListStore();
-    private final Clocks clocks;
+    private final ClockKeeping clocks;
 
     /**
      * Opens the desk.
@@ -69,7 +70,7 @@ public final class Desk {
         this.database = database;
         this.standard = standard;
         this.tell = tell;
-        this.clocks = new Clocks(standard);
+        this.clocks = new ClockKeeping(standard, register, readings, ledger, gathering);
     }
 
     /**
@@ -171,21 +172,14 @@ public final class Desk {
             ledger.append(tx, plan.drafts().get(i), beside);
         }
         touched.addAll(touched(tx, plan));
-        refresh(tx, touched, stamp.recordedAt());
+        ClockKeeping.Round round = round(tx, stamp.recordedAt());
+        round.refresh(touched);
+        round.sweep();
         return Receipt.of(first, false);
     }
 
-    private void refresh(Transaction tx, Iterable<String> tags, Instant now) {
-        for (String tag : tags) {
-            Item item = ledger.refresh(tx, tag, now);
-            clockRows.replace(
-                    tx,
-                    tag,
-                    item.ended()
-                            ? List.of()
-                            : clocks.rows(tag, gathering.of(tx, tag, now).history()));
-            tell.accept(tx, "item/" + tag);
-        }
+    private ClockKeeping.Round round(Transaction tx, Instant now) {
+        return clocks.new Round(tx, now, tell);
     }
 
     private void noteAnswer(Transaction tx, Command.Heat heat, Lookup known) {
@@ -262,9 +256,26 @@ public final class Desk {
         return lines;
     }
 
-    /** A page of a list of items; {@code within} of the query counts from the moment. */
+    /**
+     * A page of a list of items; {@code within} of the query counts from the moment. Worked out from the clock rows, not
+     * by replay.
+     *
+     * @param moment now; the readings kept so far count
+     */
     public ItemPage items(ItemQuery query, Instant moment) {
-        return database.read(tx -> lists.page(tx, query, moment));
+        return database.read(tx -> {
+            ItemPage page = lists.page(tx, query, moment, clocks.sums(tx, moment));
+            List<ItemRow> rows = page.rows().stream()
+                    .map(row -> row.isCertainAt(moment) ? row : replayed(tx, row, moment))
+                    .toList();
+            return new ItemPage(rows, page.total());
+        });
+    }
+
+    /** A row that shows the past, or has outlived itself, is worked out for the page that shows it. */
+    private ItemRow replayed(Transaction tx, ItemRow row, Instant moment) {
+        PartHistory history = gathering.of(tx, row.item().tag(), moment).history();
+        return row.with(new Clocks(standard, history, zone -> Optional.empty()).counting());
     }
 
     /** The parts on a board, by location. */
@@ -281,53 +292,56 @@ public final class Desk {
     public Kept add(List<ZoneReading> fresh, String who, Instant now) {
         Instant recordedAt = now.truncatedTo(ChronoUnit.MILLIS);
         return database.inTransaction(tx -> {
-            Kept kept = readings.add(tx, fresh, new Source(who, recordedAt));
-            Set<Zone> zones = new LinkedHashSet<>();
-            fresh.forEach(reading -> zones.add(reading.zone()));
-            if (kept.added() > 0) {
-                zones.forEach(zone -> {
-                    refresh(tx, clockRows.tagsIn(tx, zone.name()), recordedAt);
-                    tell.accept(tx, "zone/" + zone.name());
-                });
-            }
-            return kept;
+            Duration gap = register.houseRules(tx, recordedAt).fact().rules().maxReadingGap();
+            clocks.lock(tx, fresh);
+            Taken taken = readings.add(tx, fresh, new Source(who, recordedAt), gap);
+            ClockKeeping.Round round = round(tx, recordedAt);
+            round.readingsCame(taken.changes(), gap);
+            round.sweep();
+            return taken.kept();
         });
     }
 
     /** A new part type, or a new version of one. */
     public void keep(PartType type, Change change) {
-        database.withTransaction(tx -> {
+        keep(change, tx -> {
             register.add(tx, type, change);
-            changed(tx, clockRows.tagsOfType(tx, type.number()), change);
+            return clocks.rows().ofType(tx, type.number());
         });
     }
 
     /** A new place, or a new version of one. */
     public void keep(KnownPlace place, Change change) {
-        database.withTransaction(tx -> {
+        keep(change, tx -> {
             register.add(tx, place, change);
-            changed(tx, clockRows.tagsIn(tx, place.code()), change);
+            clocks.rulesChanged(tx, place.zone(), change.recordedAt());
+            return clocks.rows().everIn(tx, place.code());
         });
     }
 
     /** A new carrier, or a new version of one; items keep the limit they were given. */
     public void keep(CarrierKind carrier, Change change) {
-        database.withTransaction(tx -> {
+        keep(change, tx -> {
             register.add(tx, carrier, change);
-            changed(tx, List.of(), change);
+            return List.of();
         });
     }
 
     /** The site's rules from a moment on. */
     public void keep(HouseRules rules, Change change) {
-        database.withTransaction(tx -> {
+        keep(change, tx -> {
             register.add(tx, rules, change);
-            changed(tx, clockRows.openTags(tx), change);
+            register.places(tx, change.recordedAt())
+                    .forEach(place -> clocks.rulesChanged(tx, place.fact().zone(), change.recordedAt()));
+            return clocks.rows().open(tx);
         });
     }
 
-    private void changed(Transaction tx, List<String> tags, Change change) {
-        refresh(tx, tags, change.recordedAt());
-        tell.accept(tx, "register");
+    private void keep(Change change, Function<Transaction, List<String>> entering) {
+        database.withTransaction(tx -> {
+            List<String> touched = entering.apply(tx);
+            round(tx, change.recordedAt()).refresh(touched);
+            tell.accept(tx, "register");
+        });
     }
 }

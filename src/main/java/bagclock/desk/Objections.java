@@ -39,15 +39,19 @@ final class Objections {
             }
             return;
         }
+        quantities();
         Instant receivedAt = history.receivedAt().orElseThrow();
+        history.told().stream()
+                .filter(told -> !told.equals(birth.get()) && told.at().isBefore(receivedAt))
+                .forEach(told -> add(Reason.BEFORE_RECEIPT, told.at(), receivedAt));
+    }
+
+    private void quantities() {
         long left = 0;
         boolean ended = false;
         for (Told told : history.told()) {
             if (ended) {
                 add(Reason.ITEM_ENDED, history.tag());
-            }
-            if (!told.equals(birth.get()) && told.at().isBefore(receivedAt)) {
-                add(Reason.BEFORE_RECEIPT, told.at(), receivedAt);
             }
             long before = left;
             left += History.change(told.act());

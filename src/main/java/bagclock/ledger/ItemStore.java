@@ -96,6 +96,14 @@ final class ItemStore {
                 .execute();
     }
 
+    /** Until the transaction ends nobody else brings this item up to date; an update lets new entries be written. */
+    void lock(Transaction tx, String tag) {
+        tx.handle()
+                .createUpdate("update item set changed_at = changed_at where tag = :tag")
+                .bind("tag", tag)
+                .execute();
+    }
+
     Optional<Item> find(Transaction tx, String tag) {
         return tx.handle()
                 .createQuery(SELECT + "where tag = :tag")

@@ -134,6 +134,7 @@ public final class Ledger {
 
     /** Brings the copy of what the entries say up to date. */
     public Item refresh(Transaction tx, String tag, Instant changedAt) {
+        items.lock(tx, tag);
         Timeline timeline = timeline(tx, tag).fold(good -> good, refusals -> Timeline.EMPTY);
         Item before = items.find(tx, tag).orElseThrow();
         Item after = history(tx, tag).leaves(before, timeline, changedAt);

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.statement.PreparedBatch;
+import org.jspecify.annotations.Nullable;
 
 /** The samples of every zone. */
 final class ReadingStore {
@@ -20,6 +21,9 @@ final class ReadingStore {
             return new Reading(readAt, Air.of(temperatureC, rhPercent));
         }
     }
+
+    /** The highest values of a period, each by itself. */
+    record Highest(@Nullable Double temperatureC, @Nullable Double rhPercent) {}
 
     void add(Transaction tx, Zone zone, List<Reading> readings, Source source) {
         PreparedBatch batch = tx.handle().prepareBatch("""
@@ -74,5 +78,28 @@ final class ReadingStore {
                 .mapTo(Row.class)
                 .findFirst()
                 .map(Row::reading);
+    }
+
+    Optional<Reading> newest(Transaction tx, Zone zone) {
+        return tx.handle()
+                .createQuery(SELECT + "where zone = :zone order by read_at desc limit 1")
+                .bind("zone", zone.name())
+                .mapTo(Row.class)
+                .findFirst()
+                .map(Row::reading);
+    }
+
+    Optional<Air> harshest(Transaction tx, Zone zone, Instant fromInclusive, Instant toInclusive) {
+        Highest highest = tx.handle()
+                .createQuery("select max(temperature_c) as temperature_c, max(rh_percent) as rh_percent from reading"
+                        + " where zone = :zone and read_at >= :from and read_at <= :to")
+                .bind("zone", zone.name())
+                .bind("from", fromInclusive)
+                .bind("to", toInclusive)
+                .mapTo(Highest.class)
+                .one();
+        Double temperature = highest.temperatureC();
+        Double humidity = highest.rhPercent();
+        return temperature == null || humidity == null ? Optional.empty() : Optional.of(Air.of(temperature, humidity));
     }
 }

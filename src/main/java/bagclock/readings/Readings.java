@@ -2,53 +2,62 @@ package bagclock.readings;
 
 import bagclock.core.Reason;
 import bagclock.core.Refusal;
+import bagclock.core.exposure.Air;
 import bagclock.core.exposure.Zone;
 import bagclock.core.exposure.ZoneLog;
 import bagclock.core.exposure.ZoneLog.Reading;
 import bagclock.platform.Transaction;
 import bagclock.readings.Kept.BadLine;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 
-/** The readings of all zones. A reading is never changed; the same one twice is one. */
+/**
+ * The readings of all zones, and a block of each day that adds them up. A reading is never changed; the same one twice
+ * is one.
+ */
 public final class Readings {
     private final ReadingStore store = new ReadingStore();
+    private final BlockStore blocks = new BlockStore();
 
-    /** Keeps the good ones of a list; refused are the future and a second reading of one time with other values. */
-    public Kept add(Transaction tx, List<ZoneReading> readings, Source source) {
-        Map<Zone, TreeMap<Instant, ZoneReading>> fresh = new HashMap<>();
+    /**
+     * Keeps the good ones of a list; refused are the future and a second reading of one time with other values. Only the
+     * blocks of the days that they touch are made anew.
+     *
+     * @param gap how long a reading holds
+     */
+    public Taken add(Transaction tx, List<ZoneReading> readings, Source source, Duration gap) {
+        Map<Zone, TreeMap<Instant, Reading>> fresh = new HashMap<>();
         List<BadLine> bad = new ArrayList<>();
-        int known = 0;
         Map<Zone, Map<Instant, Reading>> there = there(tx, readings);
-        for (ZoneReading reading : readings) {
-            Map<Instant, Reading> kept = there.getOrDefault(reading.zone(), Map.of());
-            Reading before = kept.get(reading.reading().at());
-            if (reading.reading().at().isAfter(source.recordedAt())) {
-                bad.add(bad(
-                        reading, Reason.HAPPENED_IN_FUTURE, reading.reading().at(), source.recordedAt()));
-            } else if (before == null) {
-                kept.put(reading.reading().at(), reading.reading());
-                fresh.computeIfAbsent(reading.zone(), zone -> new TreeMap<>())
-                        .put(reading.reading().at(), reading);
-            } else if (before.equals(reading.reading())) {
+        int known = 0;
+        for (ZoneReading line : readings) {
+            Reading reading = line.reading();
+            Optional<Reading> before = Optional.ofNullable(
+                    there.getOrDefault(line.zone(), Map.of()).get(reading.at()));
+            if (reading.at().isAfter(source.recordedAt())) {
+                bad.add(bad(line, Reason.HAPPENED_IN_FUTURE, reading.at(), source.recordedAt()));
+            } else if (before.isEmpty()) {
+                there.computeIfAbsent(line.zone(), zone -> new HashMap<>()).put(reading.at(), reading);
+                fresh.computeIfAbsent(line.zone(), zone -> new TreeMap<>()).put(reading.at(), reading);
+            } else if (before.get().equals(reading)) {
                 known++;
             } else {
-                bad.add(bad(reading, Reason.READING_DIFFERS, reading.reading().at()));
+                bad.add(bad(line, Reason.READING_DIFFERS, reading.at()));
             }
         }
-        int added = 0;
-        for (var zone : fresh.entrySet()) {
-            List<Reading> list =
-                    zone.getValue().values().stream().map(ZoneReading::reading).toList();
-            store.add(tx, zone.getKey(), list, source);
-            added += list.size();
-        }
-        return new Kept(added, known, bad);
+        List<ZoneChange> changes = fresh.entrySet().stream()
+                .map(zone ->
+                        write(tx, zone.getKey(), List.copyOf(zone.getValue().values()), source, gap))
+                .toList();
+        int added = changes.stream().mapToInt(change -> change.added().size()).sum();
+        return new Taken(new Kept(added, known, bad), changes);
     }
 
     private static BadLine bad(ZoneReading reading, Reason reason, Object... parts) {
@@ -70,6 +79,70 @@ public final class Readings {
         return there;
     }
 
+    private ZoneChange write(Transaction tx, Zone zone, List<Reading> fresh, Source source, Duration gap) {
+        Instant first = fresh.get(0).at();
+        Instant last = fresh.get(fresh.size() - 1).at();
+        Optional<Reading> before = store.latest(tx, zone, first.minusMillis(1));
+        Optional<Reading> after = store.next(tx, zone, last);
+        store.add(tx, zone, fresh, source);
+        int firstDay = DayBlocks.dayOf(before.map(Reading::at).orElse(first));
+        int lastDay = DayBlocks.dayOf(after.map(Reading::at).orElse(last));
+        rebuild(tx, zone, firstDay, lastDay, gap);
+        return new ZoneChange(zone, before, fresh, after, lastDay - firstDay + 1);
+    }
+
+    private void rebuild(Transaction tx, Zone zone, int firstDay, int lastDay, Duration gap) {
+        Instant from = DayBlocks.startOf(firstDay);
+        Instant to = DayBlocks.startOf(lastDay + 1);
+        blocks.replace(tx, zone, firstDay, lastDay, DayBlocks.of(around(tx, zone, from, to), gap, from, to));
+    }
+
+    /** The readings of a span, with the last one before and the first one after it. */
+    private List<Reading> around(Transaction tx, Zone zone, Instant from, Instant to) {
+        Instant start = store.latest(tx, zone, from).map(Reading::at).orElse(from);
+        Instant end = store.next(tx, zone, to).map(Reading::at).orElse(to);
+        return store.between(tx, zone, start, end);
+    }
+
+    /** Makes every block of a zone anew, after the site changed how long a reading holds. */
+    public void rebuild(Transaction tx, Zone zone, Duration gap) {
+        Optional<Reading> first = store.next(tx, zone, Instant.EPOCH);
+        Optional<Reading> last = latest(tx, zone);
+        if (first.isPresent() && last.isPresent()) {
+            rebuild(
+                    tx,
+                    zone,
+                    DayBlocks.dayOf(first.get().at()),
+                    DayBlocks.dayOf(last.get().at()),
+                    gap);
+        }
+    }
+
+    /**
+     * How much time the zone spent in which air, from its first reading to a moment or to its last reading, whichever is
+     * earlier; a moment before the first reading counts as unread time below 0. None without readings.
+     */
+    public AirTime airTime(Transaction tx, Zone zone, Instant moment, Duration gap) {
+        Optional<Reading> first = store.next(tx, zone, Instant.EPOCH);
+        if (first.isEmpty()) {
+            return AirTime.NONE;
+        }
+        long earlyMs = Duration.between(moment, first.get().at()).toMillis();
+        if (earlyMs > 0) {
+            return AirTime.NONE.plus(AirTime.UNREAD, -earlyMs);
+        }
+        int day = DayBlocks.dayOf(moment);
+        Instant from = DayBlocks.startOf(day);
+        AirTime today =
+                DayBlocks.of(around(tx, zone, from, moment), gap, from, moment).getOrDefault(day, AirTime.NONE);
+        return blocks.before(tx, zone, day).plus(today);
+    }
+
+    /** The day blocks of a zone, by days since 1970 (UTC), both ends included. */
+    public SortedMap<Integer, AirTime> days(Transaction tx, Zone zone, int firstDay, int lastDay) {
+        return blocks.days(tx, zone, firstDay, lastDay);
+    }
+
     /** The readings of a zone from a moment up to and including another, ascending. */
     public List<Reading> between(Transaction tx, Zone zone, Instant fromInclusive, Instant toInclusive) {
         return store.between(tx, zone, fromInclusive, toInclusive);
@@ -83,5 +156,15 @@ public final class Readings {
     /** The newest reading at or before a moment. */
     public Optional<Reading> latest(Transaction tx, Zone zone, Instant moment) {
         return store.latest(tx, zone, moment);
+    }
+
+    /** The newest reading of all. */
+    public Optional<Reading> latest(Transaction tx, Zone zone) {
+        return store.newest(tx, zone);
+    }
+
+    /** The highest temperature and the highest humidity of a period, each by itself, both ends included. */
+    public Optional<Air> harshest(Transaction tx, Zone zone, Instant fromInclusive, Instant toInclusive) {
+        return store.harshest(tx, zone, fromInclusive, toInclusive);
     }
 }

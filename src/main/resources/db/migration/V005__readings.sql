@@ -8,3 +8,13 @@ create table reading (
     who varchar(36) not null,
     primary key (zone, read_at)
 );
+
+-- Day blocks: milliseconds of a UTC day in each cell of the derating grid; 40 is outside it, 41 is time without a
+-- reading that holds. A cell without time has no row.
+create table day_cell (
+    zone varchar(40) not null,
+    day_number integer not null,
+    cell integer not null,
+    ms bigint not null,
+    primary key (zone, day_number, cell)
+);

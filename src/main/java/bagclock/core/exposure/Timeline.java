@@ -56,6 +56,17 @@ public final class Timeline {
         return where;
     }
 
+    /** Where the part is after each of the events. */
+    public List<Whereabouts> whereaboutsAfterEach() {
+        List<Whereabouts> each = new ArrayList<>();
+        Whereabouts where = Whereabouts.UNTOLD;
+        for (Event event : events) {
+            where = where.after(event);
+            each.add(where);
+        }
+        return each;
+    }
+
     private static Optional<Refusal> refusal(Event event, Optional<Event> before, Whereabouts where) {
         if (before.isPresent() && event.at().isBefore(before.get().at())) {
             return refuse(

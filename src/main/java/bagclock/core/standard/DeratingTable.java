@@ -91,7 +91,7 @@ final class DeratingTable {
         return block;
     }
 
-    private static int index(double[] ascending, double value) {
+    static int index(double[] ascending, double value) {
         int index = 0;
         while (index < ascending.length && value > ascending[index]) {
             index++;

@@ -1,0 +1,69 @@
+package bagclock.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bagclock.core.exposure.PartHistory;
+import bagclock.platform.OnBothDatabases;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.LongStream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** A list without replay says what a replay of every item says, whatever happened and whenever it was told. */
+class ClockRowsTest extends OnBothDatabases {
+    private static final int STEPS = 150;
+    private static final int STEPS_BETWEEN_LOOKS = 5;
+
+    static LongStream seeds() {
+        return LongStream.rangeClosed(1, Long.getLong("bagclock.seeds", 4));
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void rowsAndReplayAgree(long seed) {
+        TestShop shop = new TestShop(database);
+        RandomShop random = new RandomShop(shop, seed);
+        for (int step = 1; step <= STEPS; step++) {
+            random.step();
+            if (step % STEPS_BETWEEN_LOOKS == 0) {
+                compare(shop.desk, random.now().plusSeconds(step % 3 * 1800L), "seed " + seed + ", step " + step);
+            }
+        }
+        assertThat(random.accepted).isGreaterThan(STEPS / 5);
+        assertThat(random.lateReadings).isGreaterThan(3);
+    }
+
+    private void compare(Desk desk, Instant exact, String when) {
+        Instant moment = exact.truncatedTo(ChronoUnit.SECONDS);
+        List<ItemRow> rows = desk.items(ItemQuery.OPEN.page(0, 500), moment).rows();
+        Map<String, Optional<Instant>> listed = new HashMap<>();
+        Map<String, Optional<Instant>> replayed = new HashMap<>();
+        for (ItemRow row : rows) {
+            listed.put(row.item().tag(), row.endsAt());
+            replayed.put(row.item().tag(), replay(desk, row.item().tag(), moment));
+        }
+        assertThat(listed).as(when).isEqualTo(replayed);
+        for (Duration within : List.of(Duration.ZERO, Duration.ofHours(20), Duration.ofDays(4))) {
+            long expected = replayed.values().stream()
+                    .filter(end -> end.isPresent() && end.get().isBefore(moment.plus(within)))
+                    .count();
+            assertThat(desk.items(ItemQuery.expiringWithin(within), moment).total())
+                    .as(when + ", within " + within)
+                    .isEqualTo(expected);
+        }
+    }
+
+    private static Optional<Instant> replay(Desk desk, String tag, Instant moment) {
+        PartHistory history = desk.evidence(tag, moment).history();
+        return Optional.ofNullable(new Clocks(TestShop.STANDARD, history, zone -> Optional.empty())
+                        .counting()
+                        .endsMs())
+                .map(Instant::ofEpochMilli);
+    }
+}
