@@ -218,6 +218,26 @@ class BagsAndCardsTest {
         assertThat(story.answer(301).verdict()).isEqualTo(Verdict.BAKE);
     }
 
+    /** Such a sealing is no possible history where the bake counted for none of the ratings. */
+    @Test
+    void sealingAfterABakeThatCountedForNoRatingIsRefused() {
+        PartUnderTest two = PartUnderTest.rated("3", 240).andRated("4", 260);
+        Story counted = Story.of(two).unknown(0).bake(1, 11, 125, 9).sealed(11);
+        Story failed = Story.of(two).unknown(0).bake(1, 11, 125, 8).sealed(11);
+
+        assertThat(SealedProof.refusal(Story.STANDARD, counted.history(12))).isEmpty();
+        assertThat(SealedProof.refusal(Story.STANDARD, failed.history(12))).isPresent();
+        PartUnderTest six = PartUnderTest.level("6").makersBake(70, 48).useWithin(6);
+        assertThat(SealedProof.refusal(
+                        Story.STANDARD,
+                        Story.of(six).unknown(0).bake(1, 50, 70, 48).sealed(50).history(51)))
+                .isEmpty();
+        assertThat(SealedProof.refusal(
+                        Story.STANDARD,
+                        Story.of(six).unknown(0).bake(1, 50, 70, 47).sealed(50).history(51)))
+                .isPresent();
+    }
+
     /** A history that begins with anything but sealed, opened or to-floor, or not at all, begins unknown. */
     @Test
     void anyOtherBeginningIsUnknownExposure() {

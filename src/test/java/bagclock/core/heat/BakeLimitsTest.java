@@ -163,6 +163,18 @@ class BakeLimitsTest {
                 .isFalse();
     }
 
+    /** The way out is said where one thing alone speaks against a bake. */
+    @Test
+    void theWayOutNamesTheOneThingThatIsInTheWay() {
+        PartUnderTest led = PartUnderTest.level("3").kind(BodyKind.LED);
+        assertThat(unknown(led).next()).contains(StepCode.ENTER_BAKE_LIMIT);
+        assertThat(unknown(PartUnderTest.level("3").kind(BodyKind.LED).inCarrierOf(30))
+                        .next())
+                .containsExactly(StepCode.ASK_ENGINEER);
+        assertThat(unknown(PartUnderTest.level("3").maxBakes(1).before(0, 1, 0)).next())
+                .containsExactly(StepCode.ASK_ENGINEER);
+    }
+
     /** Mounting and removing make the limit unknown until it is told at the same time or later. */
     @Test
     void mountingMakesTheLimitUnknownUntilItIsTold() {

@@ -312,6 +312,86 @@ class BoardTest {
         assertThat(AssessBoard.of(Story.STANDARD, question).whole().verdict()).isEqualTo(Verdict.BAKE);
     }
 
+    /** Each location's own peak counts; the plan's is not used beside a board. */
+    @Test
+    void thePeakOfThePlanIsNotUsed() {
+        HeatPlan plan = new HeatPlan(
+                Story.at(300),
+                Story.hours(0.1),
+                Optional.of(new Celsius(400)),
+                Optional.of(HeatPlan.Purpose.PLACEMENT),
+                Optional.of(true));
+        BoardQuestion question = new BoardUnderTest()
+                .with("U1", LEVEL_3, freshSince(290), Fate.STAYS, Optional.of(245.0))
+                .question(300, Optional.of(plan));
+
+        assertThat(AssessBoard.of(Story.STANDARD, question).whole().verdict()).isEqualTo(Verdict.CLEAR);
+    }
+
+    /** A bake shorter or cooler than the board type's own does not start the board's time. */
+    @ParameterizedTest
+    @CsvSource({"125, 24, true", "125, 23, false", "120, 24, false"})
+    void theBoardsOwnBakeMustBeMet(double celsius, double hours, boolean timed) {
+        BoardAnswer answer = new BoardUnderTest()
+                .ownBake(125, 24)
+                .useWithin(12)
+                .bake(300, 330, celsius, hours)
+                .with("U1", LEVEL_3, expired())
+                .wholeBoard(350);
+
+        assertThat(answer.whole().has(FindingCode.BOARD_USE_WITHIN_PASSED)).isEqualTo(timed);
+    }
+
+    /** A removal of a neighbour is a local heat; a placement that is not stated to be local heats all. */
+    @ParameterizedTest
+    @CsvSource({"REMOVAL_REUSE, false, CLEAR", "PLACEMENT, true, CLEAR", "PLACEMENT, false, BAKE"})
+    void aLocalHeatSparesWhatStaysCool(HeatPlan.Purpose purpose, boolean local, Verdict expected) {
+        BoardAnswer answer = new BoardUnderTest()
+                .with("U1", LEVEL_3, freshSince(290), Fate.REMOVED_REUSE, Optional.of(245.0))
+                .with("U2", LEVEL_3, expired(), Fate.STAYS, Optional.of(150.0))
+                .answer(300, purpose, local, 5);
+
+        assertThat(answer.parts().get(1).answer().verdict()).isEqualTo(expected);
+        assertThat(answer.whole().verdict()).isEqualTo(expected);
+    }
+
+    /** A location without any history takes all of the board's bakes. */
+    @Test
+    void aLocationWithoutHistoryTakesAllOfTheBoardsBakes() {
+        BoardUnderTest board = new BoardUnderTest().bake(300, 310, 125, 9).with("U1", LEVEL_3, Story.of(LEVEL_3));
+
+        assertThat(board.wholeBoard(320).whole().verdict()).isEqualTo(Verdict.CLEAR);
+    }
+
+    /** Above 125 C only where a part's maker goes there. */
+    @Test
+    void anOwnBakeAbove125NeedsTheMakersWord() {
+        BoardUnderTest board = new BoardUnderTest().bears(150).ownBake(130, 10).with("U1", LEVEL_3, expired());
+        assertThat(board.wholeBoard(300).whole().verdict()).isEqualTo(Verdict.HOLD);
+
+        PartUnderTest hot = PartUnderTest.level("3").makersBake(130, 12);
+        BoardAnswer ruled = new BoardUnderTest()
+                .bears(150)
+                .ownBake(130, 10)
+                .with("U1", hot, Story.of(hot).opened(0).mounted(1))
+                .wholeBoard(300);
+        assertThat(hours(ruled, 130)).contains(12.0);
+    }
+
+    @Test
+    void whatIsAssumedOfEveryPartIsSaidOnce() {
+        BoardAnswer answer = new BoardUnderTest()
+                .coated(Optional.empty())
+                .with("U1", LEVEL_3, freshSince(290))
+                .with("U2", LEVEL_3, freshSince(290))
+                .wholeBoard(300);
+
+        assertThat(answer.whole().assumed())
+                .extracting(Assumption::fact)
+                .contains(Assumption.Fact.COATED, Assumption.Fact.BAKE_LIMIT)
+                .doesNotHaveDuplicates();
+    }
+
     @Test
     void aHistoryThatCannotBeIsRefused() {
         Story impossible = Story.of(LEVEL_3).sealed(0).mounted(1);

@@ -345,6 +345,29 @@ class DryStorageTest {
         assertThat(Told.used(story.heated(100, 245).answer(100.5))).isCloseTo(19.5, EXACT);
     }
 
+    /** What the clock does right after an event, before any time has passed. */
+    @ParameterizedTest
+    @CsvSource({"3, 20, 10, PAUSED", "3, 6, 10, RESTING", "5a, 6, 5, RESTING", "5a, 9, 5, RUNNING", "4, 6, 10, RUNNING"
+    })
+    void theClockAtTheMomentOfStoring(String level, double exposure, double percent, ClockState clock) {
+        Story story = Story.of(PartUnderTest.level(level)).opened(0).stored(exposure, percent);
+
+        assertThat(story.answer(exposure).clock()).isEqualTo(clock);
+    }
+
+    /** Never exposed at 5 to 10 %RH: paused where the cell is unlimited, running where it is not. */
+    @ParameterizedTest
+    @CsvSource({"leadless, PAUSED", "array, RUNNING"})
+    void theClockOfANeverExposedPartAt10Percent(String body, ClockState clock) {
+        Story story = Story.of(
+                        PartUnderTest.level("4").kind(BodyKind.parse(body).orElseThrow()))
+                .toFloor(0)
+                .stored(0, 10);
+
+        assertThat(story.answer(0).clock()).isEqualTo(clock);
+        assertThat(story.answer(20).clock()).isEqualTo(clock);
+    }
+
     @Test
     void theClassLimitsAre5And10() {
         assertThat(bagclock.core.exposure.Place.CabinetClass.of(new RelativeHumidity(5)))

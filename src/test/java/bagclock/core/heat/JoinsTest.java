@@ -115,4 +115,46 @@ class JoinsTest {
                         .verdict())
                 .isEqualTo(Verdict.HOLD);
     }
+
+    /** Time above 30/60, a stay at 10 %RH that lasted too long and an earlier use-within time of one are those of both. */
+    @Test
+    void theStricterFlagsCount() {
+        Story damp = level3().toFloor(0).stored(1, 5).air(25, 65);
+        Answer column = joined(
+                        Story.of(PartUnderTest.level("3"))
+                                .toFloor(0)
+                                .air(25, 65)
+                                .stored(0, 5),
+                        1.5,
+                        damp)
+                .answer(2);
+        assertThat(column.bakeColumn()).contains(Answer.Column.OVER_72H);
+
+        PartUnderTest two = PartUnderTest.level("2");
+        Story late = Story.of(two).opened(0).stored(1, 10);
+        Answer stored = joined(Story.of(two).toFloor(8800), 8800, late).answer(8801);
+        assertThat(stored.verdict()).isEqualTo(Verdict.BAKE);
+
+        PartUnderTest timed = PartUnderTest.level("3").makersBake(60, 10).useWithin(24);
+        Story early = Story.of(timed).unknown(0).bake(0, 10, 60, 10);
+        Story later = Story.of(timed).unknown(0).bake(10, 20, 60, 10);
+        assertThat(Told.until(joined(later, 21, early).answer(21))).contains(34.0);
+        Story laterAgain = Story.of(timed).unknown(0).bake(10, 20, 60, 10);
+        Story plain = Story.of(timed).toFloor(15);
+        assertThat(Told.until(joined(plain, 21, laterAgain).answer(21))).contains(44.0);
+    }
+
+    /** Levels 4 to 5a: exposure of one is exposure of both, and the longer one counts for the rest. */
+    @Test
+    void theLongerExposureCounts() {
+        PartUnderTest four = PartUnderTest.level("4");
+        Story longer = Story.of(four).toFloor(2);
+        Story joined = joined(Story.of(four).toFloor(6), 8, longer).stored(8, 5);
+
+        assertThat(Told.used(joined.answer(67))).isCloseTo(65, EXACT);
+        assertThat(Told.used(joined.answer(68))).isZero();
+        Story dry =
+                joined(Story.of(four).toFloor(0).stored(0, 5), 8, Story.of(four).toFloor(2));
+        assertThat(Told.used(dry.answer(18))).isCloseTo(16, EXACT);
+    }
 }

@@ -177,4 +177,51 @@ class LoggedCabinetTest {
         assertThat(Told.used(story.answer(60))).isCloseTo(60 * 72 / 144.0, EXACT);
         assertThat(Told.used(story.stored(60, 5).answer(70))).isCloseTo(30 + 10, EXACT);
     }
+
+    /** An excursion already under way when the part comes in is measured from its own first reading. */
+    @ParameterizedTest
+    @CsvSource({"20.5, 15", "19.75, 14.25"})
+    void anExcursionUnderWayWhenThePartComesInIsMeasuredWhole(double comesIn, double usedBefore) {
+        Story story = logged(PartUnderTest.level("3"), 4, 19.5, 20.75, 40)
+                .toFloor(comesIn - usedBefore)
+                .storedLogged(comesIn, 5);
+
+        assertThat(Told.used(story.answer(30))).isCloseTo(usedBefore + 20.75 - comesIn, EXACT);
+    }
+
+    /** An excursion that ends after the part left is measured to the next reading inside. */
+    @ParameterizedTest
+    @CsvSource({"21, 13.5", "21.25, 14"})
+    void anExcursionIsMeasuredToTheNextReadingInsideAlsoAfterThePartLeft(double end, double used) {
+        Story story = logged(PartUnderTest.level("3"), 4, 20, end, 40)
+                .opened(0)
+                .storedLogged(13, 5)
+                .toFloor(20.5);
+
+        assertThat(Told.used(story.answer(21))).isCloseTo(13.5, EXACT);
+        assertThat(Told.used(story.answer(22)) - 1.5 + 0.5).isCloseTo(used, EXACT);
+    }
+
+    /** While a longer excursion lasts the clock runs, and rests or pauses before and after it. */
+    @Test
+    void theClockTellsWhatTheCabinetDoes() {
+        Story story = logged(PartUnderTest.level("3"), 4, 20, 22, 40).opened(0).storedLogged(13, 5);
+
+        assertThat(story.answer(13).clock()).isEqualTo(ClockState.PAUSED);
+        assertThat(story.answer(15).clock()).isEqualTo(ClockState.PAUSED);
+        assertThat(story.answer(21.5).clock()).isEqualTo(ClockState.RUNNING);
+        assertThat(story.answer(23).clock()).isEqualTo(ClockState.PAUSED);
+    }
+
+    /** Where all counted time was read nothing rests on a declared worst case. */
+    @Test
+    void whatWasReadRestsOnNothingDeclared() {
+        Answer read = Story.of(PartUnderTest.level("3"))
+                .opened(0)
+                .logged("bench", 0, 10, 25, 50)
+                .answer(10);
+
+        assertThat(read.has(FindingCode.AIR_DECLARED)).isFalse();
+        assertThat(read.has(FindingCode.AIR_UNKNOWN)).isFalse();
+    }
 }

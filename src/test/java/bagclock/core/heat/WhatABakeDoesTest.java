@@ -150,6 +150,28 @@ class WhatABakeDoesTest {
         assertThat(Told.until(answer)).isEqualTo(until < 0 ? Optional.empty() : Optional.of(until));
     }
 
+    /** The stay in a run that can't count is floor time, so that the part may come to need a bake in the oven. */
+    @Test
+    void aRunThatCannotCountUsesTheLifeUp() {
+        Story story = Story.of(PartUnderTest.level("3")).opened(0).inOven(160, 39);
+
+        assertThat(story.answer(168).verdict()).isEqualTo(Verdict.WAIT);
+        assertThat(story.answer(169).verdict()).isEqualTo(Verdict.BAKE);
+        assertThat(Told.used(story.answer(169))).isCloseTo(169, EXACT);
+        assertThat(Told.endsAt(story.answer(169))).contains(168.0);
+    }
+
+    /** Bakes and column in an oven are listed as if the running one ended now without credit. */
+    @Test
+    void theBakesListedInAnOvenAreThoseAfterARunWithoutCredit() {
+        Story story = Story.of(PartUnderTest.level("3")).opened(0).inOven(238, 125);
+
+        assertThat(story.answer(240).bakeColumn()).contains(Answer.Column.WITHIN_72H);
+        assertThat(story.answer(241).bakeColumn()).contains(Answer.Column.OVER_72H);
+        assertThat(Told.bakeHours(story.answer(241), 125)).contains(9.0);
+        assertThat(Told.until(story.answer(241))).contains(245.0);
+    }
+
     /** A bake under way turns 'no bake allowed' into wait; other holds stay. */
     @Test
     void aBakeUnderWayTurnsNoBakeAllowedIntoWaitButNotOtherHolds() {
