@@ -355,6 +355,21 @@ class BoardTest {
         assertThat(answer.whole().verdict()).isEqualTo(expected);
     }
 
+    /** What stays at or below 200 C has no say in the board's bakes and numbers. */
+    @Test
+    void aCoolNeighbourHasNoSay() {
+        PartUnderTest strict = PartUnderTest.level("5a");
+        BoardAnswer answer = new BoardUnderTest()
+                .with("U1", LEVEL_3, freshSince(290), Fate.STAYS, Optional.of(245.0))
+                .with("U2", strict, Story.of(strict).opened(290).mounted(290), Fate.STAYS, Optional.of(150.0))
+                .local(300);
+
+        assertThat(hours(answer, 125)).contains(7.0);
+        assertThat(Told.total(answer.whole())).contains(168.0);
+        assertThat(Told.until(answer.whole())).contains(290 + 168.0);
+        assertThat(answer.parts()).extracting(BoardAnswer.At::counts).containsExactly(true, false);
+    }
+
     /** A location without any history takes all of the board's bakes. */
     @Test
     void aLocationWithoutHistoryTakesAllOfTheBoardsBakes() {

@@ -43,6 +43,19 @@ class DryStorageTest {
         assertThat(Told.used(answer)).isCloseTo(30, EXACT);
     }
 
+    /** A fresh bag is sealed only around contents that were dry or are reset; else it pauses, or runs for 4 to 5a. */
+    @ParameterizedTest
+    @CsvSource({"3, 20, 100, PAUSED", "4, 20, 60, RUNNING", "3, 2, 5, RESTING", "3, 2, 12, SEALED", "5a, 2, 22, SEALED"
+    })
+    void theClockInAFreshBagOfOurOwn(String level, double exposure, double hour, ClockState clock) {
+        Answer answer = Story.of(PartUnderTest.level(level))
+                .opened(0)
+                .resealed(exposure)
+                .answer(hour);
+
+        assertThat(answer.clock()).isEqualTo(clock);
+    }
+
     /** Above 10 %RH it is no dry storage; nor with a humidity not known; nor a bag without fresh desiccant and card. */
     @ParameterizedTest
     @CsvSource({"10.1, 40", "50, 40"})
