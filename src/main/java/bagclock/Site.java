@@ -6,6 +6,7 @@ import bagclock.core.standard.Edition;
 import bagclock.core.standard.Standard;
 import bagclock.demo.HarrowQuay;
 import bagclock.desk.Desk;
+import bagclock.ovens.OvensRoutes;
 import bagclock.people.AccountRoutes;
 import bagclock.people.Accounts;
 import bagclock.people.PeopleRoutes;
@@ -64,7 +65,8 @@ public final class Site implements AutoCloseable {
                 new SignInRoutes(accounts, signIns, pages, messages, new SignInRoutes.Site(settings, clock))::register,
                 new AccountRoutes(accounts, signIns, pages, messages, clock)::register,
                 new PeopleRoutes(accounts, pages, messages, texts, clock)::register,
-                new ClimateRoutes(database, desk, pages, texts, clock)::register);
+                new ClimateRoutes(database, desk, pages, texts, clock)::register,
+                new OvensRoutes(new OvensRoutes.Rooms(database, live), desk, pages, texts, clock)::register);
         this.server = Javalin.create(config -> configure(config, routes));
     }
 

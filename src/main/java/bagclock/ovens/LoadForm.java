@@ -1,0 +1,50 @@
+package bagclock.ovens;
+
+import bagclock.core.quantity.Celsius;
+import bagclock.core.quantity.RelativeHumidity;
+import bagclock.platform.Entered;
+import java.time.Instant;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A load as entered.
+ *
+ * @param tags each once, in the order entered
+ */
+record LoadForm(String oven, Celsius setPoint, Optional<RelativeHumidity> shown, Instant at, List<String> tags) {
+    private static final double COLDEST_C = 20;
+    private static final double HOTTEST_C = 300;
+
+    /** The load; empty when something is wrong, which is noted by field. */
+    static Optional<LoadForm> read(Entered entered, Instant now, String noItem) {
+        String oven = entered.required("oven");
+        Optional<Double> setPoint = entered.number("setPoint", COLDEST_C, HOTTEST_C);
+        Optional<Double> humidity = entered.numberOrNone("humidity", 0, 100);
+        Optional<Instant> at = entered.pastTime("at", now);
+        List<String> tags = tags(entered);
+        if (tags.isEmpty()) {
+            entered.refuse("more", noItem);
+        }
+        return entered.isRefused()
+                ? Optional.empty()
+                : Optional.of(new LoadForm(
+                        oven,
+                        new Celsius(setPoint.orElseThrow()),
+                        humidity.map(RelativeHumidity::new),
+                        at.orElseThrow(),
+                        tags));
+    }
+
+    private static List<String> tags(Entered entered) {
+        Set<String> tags = new LinkedHashSet<>(entered.all("tag"));
+        for (String more : entered.text("more").split("[\\s,;]+")) {
+            if (!more.isEmpty()) {
+                tags.add(more);
+            }
+        }
+        return List.copyOf(tags);
+    }
+}

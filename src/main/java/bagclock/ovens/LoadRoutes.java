@@ -1,0 +1,134 @@
+package bagclock.ovens;
+
+import bagclock.core.Refusal;
+import bagclock.core.quantity.RelativeHumidity;
+import bagclock.desk.Command;
+import bagclock.desk.Desk;
+import bagclock.desk.ItemView;
+import bagclock.platform.Entered;
+import bagclock.platform.Pages;
+import bagclock.platform.Role;
+import bagclock.platform.Secret;
+import bagclock.platform.Texts;
+import bagclock.platform.Visit;
+import bagclock.register.KnownPlace.BakeOven;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Loading an oven: all of a load goes in, or none of it. */
+final class LoadRoutes {
+    private static final Role[] LOADERS = {Role.TECHNICIAN, Role.PLANNER, Role.ENGINEER};
+
+    private final Desk desk;
+    private final OvenStore store;
+    private final Ovens ovens;
+    private final Pages pages;
+    private final Texts texts;
+    private final Clock clock;
+    private final OvenWords words;
+    private final OvenPages ovenPages;
+
+    LoadRoutes(Desk desk, OvenStore store, Pages pages, Texts texts, Clock clock) {
+        this.desk = desk;
+        this.store = store;
+        this.ovens = new Ovens(desk, store);
+        this.pages = pages;
+        this.texts = texts;
+        this.clock = clock;
+        this.words = new OvenWords(texts);
+        this.ovenPages = new OvenPages(words, texts);
+    }
+
+    void register(RoutesConfig routes) {
+        routes.get("/ovens/load", this::show, LOADERS);
+        routes.post("/ovens/load", this::load, LOADERS);
+    }
+
+    private void show(Context ctx) {
+        Instant now = clock.instant();
+        Map<String, String> values = new HashMap<>();
+        values.put("at", texts.field(now));
+        values.put("tag", String.join(",", ctx.queryParams("tag")));
+        values.put("oven", Optional.ofNullable(ctx.queryParam("oven")).orElse(""));
+        pages.show(ctx, page(Entered.of(values, texts), Secret.token(), List.of(), now));
+    }
+
+    private LoadPage page(Entered entered, String key, List<String> refusals, Instant now) {
+        return ovenPages.load(entered, key, refusals, store.ovens(now), ovens.queue(now));
+    }
+
+    private void load(Context ctx) {
+        Instant now = clock.instant();
+        Entered entered = Entered.of(ctx, texts);
+        String key = entered.text("key").isEmpty() ? Secret.token() : entered.text("key");
+        Optional<LoadForm> form = LoadForm.read(entered, now, words.text("ovens.items.none"));
+        List<String> refusals = form.map(load -> objections(load, entered, now)).orElse(List.of());
+        if (form.isEmpty() || entered.isRefused() || !refusals.isEmpty()) {
+            pages.refuse(ctx, page(entered, key, refusals, now));
+            return;
+        }
+        List<String> refused =
+                start(form.get(), new Sender(Visit.of(ctx).signedIn().id(), key), now);
+        if (refused.isEmpty()) {
+            ctx.redirect("/ovens?done=loaded", HttpStatus.SEE_OTHER);
+        } else {
+            pages.refuse(ctx, page(entered, key, refused, now));
+        }
+    }
+
+    /** Who sends, and the key of the form. */
+    private record Sender(String who, String key) {}
+
+    private List<String> objections(LoadForm load, Entered entered, Instant now) {
+        Optional<BakeOven> oven = store.ovens(now).stream()
+                .filter(one -> one.code().equals(load.oven()))
+                .findFirst();
+        if (oven.isEmpty()) {
+            entered.refuse("oven", words.text("entered.choose"));
+            return List.of();
+        }
+        if (!oven.get().reaches(load.setPoint())) {
+            entered.refuse("setPoint", words.text("ovens.set-point.range", words.ability(oven.get())));
+            return List.of();
+        }
+        List<String> objections = new ArrayList<>();
+        Optional<RelativeHumidity> shown = load.shown().or(() -> oven.get().holds());
+        Fit fit = new Fit(words, load.setPoint(), shown);
+        for (String tag : load.tags()) {
+            Optional<ItemView> view = desk.item(tag, now);
+            Optional<String> objection =
+                    view.isEmpty() ? Optional.of(words.text("ovens.fit.unknown")) : fit.objection(view.get());
+            objection.ifPresent(why -> objections.add(words.text("ovens.fit", tag, why)));
+        }
+        int taken = ovens.loads(now).stream()
+                .filter(one -> one.oven().code().equals(load.oven()))
+                .mapToInt(one -> one.items().size())
+                .sum();
+        if (taken + load.tags().size() > oven.get().positions()) {
+            objections.add(
+                    words.text("ovens.full", oven.get().name(), oven.get().positions() - taken));
+        }
+        return objections;
+    }
+
+    private List<String> start(LoadForm load, Sender sender, Instant now) {
+        List<String> refused = new ArrayList<>();
+        for (String tag : load.tags()) {
+            Command.Header header = new Command.Header(sender.who(), load.at(), sender.key() + "/" + tag);
+            Command command = new Command.StartBake(header, tag, load.oven(), load.setPoint(), load.shown());
+            List<Refusal> refusals = desk.handle(command, now).fold(receipt -> List.of(), all -> all);
+            if (!refusals.isEmpty()) {
+                refused.add(words.text("ovens.fit", tag, words.refusals(refusals)));
+            }
+        }
+        return refused;
+    }
+}

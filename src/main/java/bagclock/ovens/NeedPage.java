@@ -1,0 +1,17 @@
+package bagclock.ovens;
+
+import bagclock.platform.Field;
+import bagclock.platform.Page;
+
+/** By when an item is needed. */
+public record NeedPage(String title, String tag, String part, Field neededBy) implements Page {
+    @Override
+    public String template() {
+        return "ovens/need.jte";
+    }
+
+    @Override
+    public String frontDoor() {
+        return "ovens";
+    }
+}

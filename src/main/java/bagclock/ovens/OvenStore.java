@@ -1,0 +1,130 @@
+package bagclock.ovens;
+
+import bagclock.platform.Database;
+import bagclock.platform.NotThere;
+import bagclock.platform.Transaction;
+import bagclock.register.KnownPlace;
+import bagclock.register.KnownPlace.BakeOven;
+import bagclock.register.Register;
+import bagclock.register.Versioned;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiConsumer;
+import org.jspecify.annotations.Nullable;
+
+/** What the oven pages read and note. */
+final class OvenStore {
+    private final Database database;
+    private final BiConsumer<Transaction, String> tell;
+    private final Register register = new Register();
+
+    OvenStore(Database database, BiConsumer<Transaction, String> tell) {
+        this.database = database;
+        this.tell = tell;
+    }
+
+    /** An item and by when it is needed. */
+    record Need(String tag, @Nullable Instant neededBy) {}
+
+    List<BakeOven> ovens(Instant moment) {
+        return database.read(tx -> register.places(tx, BakeOven.class, moment));
+    }
+
+    /** An oven with its version. */
+    Versioned<KnownPlace> oven(String code, Instant moment) {
+        return database.read(tx -> register.place(tx, code, moment))
+                .filter(place -> place.fact() instanceof BakeOven)
+                .orElseThrow(() -> new NotThere("no oven " + code));
+    }
+
+    /** Whether any place has this code. */
+    boolean isTaken(String code, Instant moment) {
+        return database.read(tx -> register.place(tx, code, moment)).isPresent();
+    }
+
+    /** Zones and cabinets, by name: where parts may go from an oven. */
+    List<KnownPlace> otherPlaces(Instant moment) {
+        return database.read(tx -> register.places(tx, moment)).stream()
+                .map(Versioned::fact)
+                .filter(place -> !(place instanceof BakeOven))
+                .toList();
+    }
+
+    /** Tags of open items out of bags and ovens whose life has ended, or whose level asks for a bake before each use. */
+    List<String> mayNeedABake(Instant moment, int most) {
+        return database.read(tx -> tx.handle()
+                .createQuery("""
+                        select i.tag from item i join item_clock c on c.tag = i.tag and c.counting
+                        where not i.ended and i.whereabouts in ('FLOOR', 'CABINET', 'BOARD')
+                            and (c.ends_at <= :moment or c.level = '6')
+                        order by c.ends_at nulls last, i.sort_key, i.tag limit :most
+                        """)
+                .bind("moment", moment)
+                .bind("most", most)
+                .mapTo(String.class)
+                .list());
+    }
+
+    /** By when items that are still there are needed, by tag. */
+    Map<String, Instant> needs() {
+        List<Need> rows = database.read(
+                tx -> tx.handle().createQuery("""
+                        select n.tag, n.needed_by from item_need n join item i on i.tag = n.tag
+                        where not i.ended and not exists (select 1 from item_need m
+                            where m.tag = n.tag and m.recorded_at > n.recorded_at)
+                        """).mapTo(Need.class).list());
+        Map<String, Instant> needs = new HashMap<>();
+        for (Need row : rows) {
+            if (row.neededBy() != null) {
+                needs.put(row.tag(), row.neededBy());
+            }
+        }
+        return needs;
+    }
+
+    void noteNeed(String tag, Optional<Instant> neededBy, String who, Instant now) {
+        database.withTransaction(tx -> {
+            tx.handle()
+                    .createUpdate("insert into item_need (tag, needed_by, recorded_at, who)"
+                            + " values (:tag, :neededBy, :recordedAt, :who)")
+                    .bind("tag", tag)
+                    .bind("neededBy", neededBy.orElse(null))
+                    .bind("recordedAt", now)
+                    .bind("who", who)
+                    .execute();
+            tell.accept(tx, "ovens");
+        });
+    }
+
+    /** When a load came to temperature, as noted last. */
+    Optional<Instant> atTemperature(String oven, Instant loadedAt) {
+        return database.read(tx -> tx.handle()
+                .createQuery("""
+                        select at_temperature_at from oven_mark where oven = :oven and loaded_at = :loadedAt
+                        order by recorded_at desc limit 1
+                        """)
+                .bind("oven", oven)
+                .bind("loadedAt", loadedAt)
+                .mapTo(Instant.class)
+                .findFirst());
+    }
+
+    void noteAtTemperature(Load load, Instant at, String who, Instant now) {
+        database.withTransaction(tx -> {
+            tx.handle()
+                    .createUpdate("insert into oven_mark (oven, loaded_at, at_temperature_at, recorded_at, who)"
+                            + " values (:oven, :loadedAt, :at, :recordedAt, :who)")
+                    .bind("oven", load.oven().code())
+                    .bind("loadedAt", load.loadedAt())
+                    .bind("at", at.truncatedTo(ChronoUnit.MILLIS))
+                    .bind("recordedAt", now)
+                    .bind("who", who)
+                    .execute();
+            tell.accept(tx, "ovens");
+        });
+    }
+}

@@ -1,0 +1,34 @@
+package bagclock.ovens;
+
+import bagclock.desk.Desk;
+import bagclock.platform.Database;
+import bagclock.platform.Live;
+import bagclock.platform.Pages;
+import bagclock.platform.Texts;
+import io.javalin.config.RoutesConfig;
+import java.time.Clock;
+
+/** Every route of the planner's pages. */
+public final class OvensRoutes {
+    private final OvenRoutes ovens;
+    private final LoadRoutes loading;
+    private final RunRoutes runs;
+
+    /** The rooms that the pages read from and write to, beside the desk. */
+    public record Rooms(Database database, Live live) {}
+
+    /** Routes of one site. */
+    public OvensRoutes(Rooms rooms, Desk desk, Pages pages, Texts texts, Clock clock) {
+        OvenStore store = new OvenStore(rooms.database(), rooms.live()::tell);
+        this.ovens = new OvenRoutes(desk, store, pages, texts, clock);
+        this.loading = new LoadRoutes(desk, store, pages, texts, clock);
+        this.runs = new RunRoutes(desk, store, pages, texts, clock);
+    }
+
+    /** Declares the routes. */
+    public void register(RoutesConfig routes) {
+        ovens.register(routes);
+        loading.register(routes);
+        runs.register(routes);
+    }
+}

@@ -1,0 +1,41 @@
+package bagclock.ovens;
+
+import bagclock.platform.Choice;
+import bagclock.platform.Field;
+import bagclock.platform.Page;
+import java.util.List;
+
+/**
+ * One load in an oven: what is in it, coming to temperature, unloading.
+ *
+ * @param ready when it will be ready, in a sentence
+ * @param missing what an early unload leaves undone, in words; empty if nothing, or not asked yet
+ */
+public record RunPage(
+        String title,
+        String action,
+        String key,
+        String ready,
+        String facts,
+        List<Line> lines,
+        Field atTemperatureAt,
+        List<String> missing,
+        Unloading unloading)
+        implements Page {
+    /** One item in it. */
+    public record Line(String tag, String part, String quantity, String needed, String ready) {}
+
+    /** The fields of unloading. */
+    public record Unloading(
+            Field at, Field hours, Field items, List<Choice> itemChoices, Field to, List<Choice> places) {}
+
+    @Override
+    public String template() {
+        return "ovens/run.jte";
+    }
+
+    @Override
+    public String frontDoor() {
+        return "ovens";
+    }
+}
