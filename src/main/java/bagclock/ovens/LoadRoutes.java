@@ -26,6 +26,7 @@ import java.util.Optional;
 /** Loading an oven: all of a load goes in, or none of it. */
 final class LoadRoutes {
     private static final Role[] LOADERS = {Role.TECHNICIAN, Role.PLANNER, Role.ENGINEER};
+    private static final String KEY = "key";
 
     private final Desk desk;
     private final OvenStore store;
@@ -68,7 +69,7 @@ final class LoadRoutes {
     private void load(Context ctx) {
         Instant now = clock.instant();
         Entered entered = Entered.of(ctx, texts);
-        String key = entered.text("key").isEmpty() ? Secret.token() : entered.text("key");
+        String key = entered.text(KEY).isEmpty() ? Secret.token() : entered.text(KEY);
         Optional<LoadForm> form = LoadForm.read(entered, now, words.text("ovens.items.none"));
         List<String> refusals = form.map(load -> objections(load, entered, now)).orElse(List.of());
         if (form.isEmpty() || entered.isRefused() || !refusals.isEmpty()) {

@@ -25,6 +25,7 @@ import java.util.Set;
 final class OvenRoutes {
     private static final Set<String> DONE = Set.of("loaded", "unloaded", "hot", "kept", "need");
     private static final Role[] KEEPERS = {Role.PLANNER, Role.ENGINEER};
+    private static final String NEEDED_BY = "neededBy";
 
     private final Desk desk;
     private final OvenStore store;
@@ -120,13 +121,13 @@ final class OvenRoutes {
         String value = Optional.ofNullable(store.needs().get(view.item().tag()))
                 .map(texts::field)
                 .orElse("");
-        pages.show(ctx, words.need(view, Entered.of(Map.of("neededBy", value), texts)));
+        pages.show(ctx, words.need(view, Entered.of(Map.of(NEEDED_BY, value), texts)));
     }
 
     private void setNeed(Context ctx) {
         ItemView view = item(ctx);
         Entered entered = Entered.of(ctx, texts);
-        Optional<Instant> neededBy = entered.text("neededBy").isEmpty() ? Optional.empty() : entered.time("neededBy");
+        Optional<Instant> neededBy = entered.text(NEEDED_BY).isEmpty() ? Optional.empty() : entered.time(NEEDED_BY);
         if (entered.isRefused()) {
             pages.refuse(ctx, words.need(view, entered));
             return;

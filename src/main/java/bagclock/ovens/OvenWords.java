@@ -1,9 +1,11 @@
 package bagclock.ovens;
 
+import bagclock.core.Refusal;
 import bagclock.core.heat.Answer;
 import bagclock.core.heat.BakeOffer;
-import bagclock.core.heat.Finding;
 import bagclock.core.heat.StepCode;
+import bagclock.core.quantity.RelativeHumidity;
+import bagclock.platform.AnswerTexts;
 import bagclock.platform.Messages;
 import bagclock.platform.Texts;
 import bagclock.register.KnownPlace.BakeOven;
@@ -18,10 +20,12 @@ final class OvenWords {
 
     private final Messages messages;
     private final Texts texts;
+    private final AnswerTexts answers;
 
     OvenWords(Texts texts) {
         this.messages = texts.messages();
         this.texts = texts;
+        this.answers = new AnswerTexts(messages, texts);
     }
 
     String text(String key, Object... parts) {
@@ -60,25 +64,17 @@ final class OvenWords {
 
     /** What speaks against a bake. */
     String bars(BakeOffer offer) {
-        return offer.bars().stream()
-                .map(bar -> messages.text("bar." + bar.code().name(), texts.part(bar.limit())))
-                .collect(Collectors.joining(" "));
+        return answers.bars(offer);
     }
 
     /** Why, by the first reason. */
     String why(Answer answer) {
-        return answer.reasons().stream().findFirst().map(this::finding).orElse("");
-    }
-
-    private String finding(Finding finding) {
-        return messages.text(
-                "finding." + finding.code().name(),
-                finding.parts().stream().map(texts::part).toArray());
+        return answer.reasons().stream().findFirst().map(answers::finding).orElse("");
     }
 
     /** What would mend it. */
     String next(List<StepCode> steps) {
-        return steps.stream().map(step -> messages.text("step." + step.name())).collect(Collectors.joining(" "));
+        return steps.stream().map(answers::step).collect(Collectors.joining(" "));
     }
 
     /** What an oven can do. */
@@ -96,12 +92,12 @@ final class OvenWords {
     }
 
     /** Refusals in words. */
-    String refusals(List<bagclock.core.Refusal> refusals) {
+    String refusals(List<Refusal> refusals) {
         return refusals.stream().map(texts::refusal).collect(Collectors.joining(" "));
     }
 
     /** The humidity that a bake asks for is not shown. */
-    Optional<String> humidityMissing(BakeOffer offer, Optional<bagclock.core.quantity.RelativeHumidity> shown) {
+    Optional<String> humidityMissing(BakeOffer offer, Optional<RelativeHumidity> shown) {
         return offer.maxHumidity()
                 .filter(most -> shown.filter(is -> !is.isAbove(most)).isEmpty())
                 .map(most -> messages.text("ovens.fit.humidity", texts.humidity(most)));

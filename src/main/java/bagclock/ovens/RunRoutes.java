@@ -26,6 +26,9 @@ import java.util.stream.Collectors;
 /** One load: when it came to temperature, and taking it out. */
 final class RunRoutes {
     private static final Role[] LOADERS = {Role.TECHNICIAN, Role.PLANNER, Role.ENGINEER};
+    private static final String KEY = "key";
+    private static final String HOT_AT = "hotAt";
+    private static final String TO = "to";
 
     private final Desk desk;
     private final OvenStore store;
@@ -70,7 +73,7 @@ final class RunRoutes {
 
     private Map<String, String> usual(Load load, Instant now) {
         Map<String, String> values = new HashMap<>();
-        values.put("hotAt", texts.field(load.cameToTemperatureAt().orElse(now)));
+        values.put(HOT_AT, texts.field(load.cameToTemperatureAt().orElse(now)));
         values.put("outAt", texts.field(now));
         values.put("hours", words.hoursField(load.atTemperatureBy(now.truncatedTo(ChronoUnit.MINUTES))));
         values.put("tag", load.items().stream().map(Load.Loaded::tag).collect(Collectors.joining(",")));
@@ -81,15 +84,15 @@ final class RunRoutes {
         Instant now = clock.instant();
         Load load = load(ctx, now);
         Entered sent = Entered.of(ctx, texts);
-        Optional<Instant> at = sent.pastTime("hotAt", now);
+        Optional<Instant> at = sent.pastTime(HOT_AT, now);
         if (at.filter(moment -> moment.isBefore(minute(load.loadedAt()))).isPresent()) {
-            sent.refuse("hotAt", words.text("ovens.hot-before", texts.at(load.loadedAt(), now)));
+            sent.refuse(HOT_AT, words.text("ovens.hot-before", texts.at(load.loadedAt(), now)));
         }
         if (sent.isRefused()) {
             Map<String, String> values = usual(load, now);
-            values.put("hotAt", sent.text("hotAt"));
+            values.put(HOT_AT, sent.text(HOT_AT));
             Entered shown = Entered.of(values, texts);
-            shown.refuse("hotAt", sent.error("hotAt"));
+            shown.refuse(HOT_AT, sent.error(HOT_AT));
             pages.refuse(ctx, ovenPages.run(load, shown, told("", List.of(), now), now));
             return;
         }
@@ -107,7 +110,7 @@ final class RunRoutes {
         Instant now = clock.instant();
         Load load = load(ctx, now);
         Entered entered = Entered.of(ctx, texts);
-        String key = entered.text("key").isEmpty() ? Secret.token() : entered.text("key");
+        String key = entered.text(KEY).isEmpty() ? Secret.token() : entered.text(KEY);
         Optional<Instant> out = entered.pastTime("outAt", now);
         Optional<Duration> hours = entered.number("hours", 0, 10_000).map(RunRoutes::duration);
         List<Load.Loaded> taken = load.items().stream()
@@ -123,7 +126,7 @@ final class RunRoutes {
             return;
         }
         List<String> refused =
-                end(ctx, taken, new Out(out.orElseThrow(), hours.orElseThrow(), entered.text("to"), key), now);
+                end(ctx, taken, new Out(out.orElseThrow(), hours.orElseThrow(), entered.text(TO), key), now);
         if (refused.isEmpty()) {
             ctx.redirect("/ovens?done=unloaded", HttpStatus.SEE_OTHER);
         } else {
