@@ -54,16 +54,14 @@ final class OvenStore {
                 .toList();
     }
 
-    /** Tags of open items out of bags and ovens whose life has ended, or whose level asks for a bake before each use. */
-    List<String> mayNeedABake(Instant moment, int most) {
+    /** Tags of items of level 6 out of bags and ovens: they are baked before each use. */
+    List<String> levelSix(int most) {
         return database.read(tx -> tx.handle()
                 .createQuery("""
                         select i.tag from item i join item_clock c on c.tag = i.tag and c.counting
-                        where not i.ended and i.whereabouts in ('FLOOR', 'CABINET', 'BOARD')
-                            and (c.ends_at <= :moment or c.level = '6')
-                        order by c.ends_at nulls last, i.sort_key, i.tag limit :most
+                        where not i.ended and i.whereabouts in ('FLOOR', 'CABINET', 'BOARD') and c.level = '6'
+                        order by i.sort_key, i.tag limit :most
                         """)
-                .bind("moment", moment)
                 .bind("most", most)
                 .mapTo(String.class)
                 .list());

@@ -17,9 +17,11 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** What is in the ovens, and what waits for one. */
@@ -118,7 +120,7 @@ final class Ovens {
     List<Waiting> queue(Instant now) {
         Map<String, Instant> needs = store.needs();
         List<Waiting> waiting = new ArrayList<>();
-        for (String tag : store.mayNeedABake(now, MOST)) {
+        for (String tag : candidates(now)) {
             desk.item(tag, now)
                     .filter(view -> isForThePlanner(view.answer()))
                     .map(view -> new Waiting(
@@ -130,6 +132,17 @@ final class Ovens {
         Comparator<Waiting> byNeed = Comparator.comparing(w -> w.neededBy().orElse(Instant.MAX));
         waiting.sort(byNeed.thenComparing(w -> w.endedAt().orElse(Instant.MAX)));
         return waiting;
+    }
+
+    /** Out of bags and ovens, with its life at an end, or of the level that has none. */
+    private Set<String> candidates(Instant now) {
+        ItemQuery ended = ItemQuery.expiringWithin(Duration.ZERO)
+                .in(Item.Where.FLOOR, Item.Where.CABINET, Item.Where.BOARD)
+                .page(0, MOST);
+        Set<String> tags = new LinkedHashSet<>();
+        desk.items(ended, now).rows().forEach(row -> tags.add(row.item().tag()));
+        tags.addAll(store.levelSix(MOST));
+        return tags;
     }
 
     private static boolean isForThePlanner(Answer answer) {
