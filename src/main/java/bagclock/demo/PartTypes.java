@@ -26,6 +26,9 @@ final class PartTypes {
 
     private PartTypes() {}
 
+    /** A body and what its maker says. */
+    private record Plastic(Body body, MakerRules rules) {}
+
     static List<PartType> all() {
         return List.of(
                 type("SNR-1001", ONE, "Sonar receiver front end, 96 balls", "3@260", array("1.4", "10", "10")),
@@ -59,18 +62,19 @@ final class PartTypes {
     /** Level 6 with the two things that its label must say: a bake, and the time after it. */
     private static PartType opticalSensor() {
         MakerRules rules = maker(Optional.of(Duration.ofHours(6)), OptionalInt.empty(), bake(90, 8, 5));
-        return type("TGE-2005", THREE, "Optical water sensor", "6@240", body(BodyKind.LEADLESS, "1.1"), rules);
+        return type(
+                "TGE-2005", THREE, "Optical water sensor", "6@240", new Plastic(body(BodyKind.LEADLESS, "1.1"), rules));
     }
 
     /** May be baked once only, and not hot. */
     private static PartType backlight() {
         MakerRules rules = maker(Optional.empty(), OptionalInt.of(1), bake(60, 24, 5));
-        return type("RDR-3002", TWO, "Display backlight", "5a@250", body(BodyKind.LED, "1.6"), rules);
+        return type("RDR-3002", TWO, "Display backlight", "5a@250", new Plastic(body(BodyKind.LED, "1.6"), rules));
     }
 
     private static PartType polymerCapacitor() {
         MakerRules rules = maker(Optional.empty(), OptionalInt.of(2), bake(40, 168, 5));
-        return type("PWR-4004", THREE, "Polymer capacitor", "3@260", body(BodyKind.PASSIVE, "2.8"), rules);
+        return type("PWR-4004", THREE, "Polymer capacitor", "3@260", new Plastic(body(BodyKind.PASSIVE, "2.8"), rules));
     }
 
     /** The maker allows six hours only. */
@@ -84,7 +88,8 @@ final class PartTypes {
                 Optional.empty(),
                 OptionalInt.empty(),
                 2);
-        return type("RAD-6001", TWO, "Radar mixer, maker's floor life 6 h", "5a@240", leaded("1.4"), rules);
+        return type(
+                "RAD-6001", TWO, "Radar mixer, maker's floor life 6 h", "5a@240", new Plastic(leaded("1.4"), rules));
     }
 
     private static MakerRules maker(Optional<Duration> useWithin, OptionalInt maxBakes, MakerBake bake) {
@@ -108,14 +113,14 @@ final class PartTypes {
     }
 
     private static PartType type(String number, String maker, String description, String ratings, Body body) {
-        return type(number, maker, description, ratings, body, MakerRules.NONE);
+        return type(number, maker, description, ratings, new Plastic(body, MakerRules.NONE));
     }
 
-    private static PartType type(
-            String number, String maker, String description, String ratings, Body body, MakerRules rules) {
+    private static PartType type(String number, String maker, String description, String ratings, Plastic plastic) {
         List<Rating> all =
                 Arrays.stream(ratings.split(" ", -1)).map(PartTypes::rating).toList();
-        Part part = new Part(all, body, rules, Optional.empty(), new CarrierLimit.Unknown(), Part.Prior.NONE);
+        Part part = new Part(
+                all, plastic.body(), plastic.rules(), Optional.empty(), new CarrierLimit.Unknown(), Part.Prior.NONE);
         String document = maker.isEmpty() ? "" : number + " label";
         return new PartType(number, maker, description, new PartType.Source(document, ""), part);
     }

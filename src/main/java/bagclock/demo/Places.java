@@ -43,31 +43,20 @@ final class Places {
             new FloorZone(SHED, "Boat shed bench", false, Optional.of(Air.of(30, 70)), Optional.of(OPEN_BAGS_UP_TO)),
             new DryCabinet(DRY_5, "Dry cabinet by the line", true, CabinetClass.UP_TO_5),
             new DryCabinet(DRY_10, "Dry cabinet in the stores", false, CabinetClass.UP_TO_10),
-            oven(TALL_OVEN, "Tall oven", 8, 40, 150, DRY, 45),
-            oven(COOL_OVEN, "Low-heat oven", 12, 35, 95, DRY, 30),
-            oven(BENCH_OVEN, "Bench oven", 4, 40, 130, Optional.empty(), 20));
+            new BakeOven(TALL_OVEN, "Tall oven", 8, new Celsius(40), new Celsius(150), DRY, Duration.ofMinutes(45)),
+            new BakeOven(COOL_OVEN, "Low-heat oven", 12, new Celsius(35), new Celsius(95), DRY, Duration.ofMinutes(30)),
+            new BakeOven(
+                    BENCH_OVEN,
+                    "Bench oven",
+                    4,
+                    new Celsius(40),
+                    new Celsius(130),
+                    Optional.empty(),
+                    Duration.ofMinutes(20)));
 
     private Places() {}
 
     private static FloorZone zone(String code, String name) {
         return new FloorZone(code, name, true, AT_WORST, Optional.of(OPEN_BAGS_UP_TO));
-    }
-
-    private static BakeOven oven(
-            String code,
-            String name,
-            int positions,
-            double lowestC,
-            double highestC,
-            Optional<RelativeHumidity> holds,
-            int heatUpMinutes) {
-        return new BakeOven(
-                code,
-                name,
-                positions,
-                new Celsius(lowestC),
-                new Celsius(highestC),
-                holds,
-                Duration.ofMinutes(heatUpMinutes));
     }
 }

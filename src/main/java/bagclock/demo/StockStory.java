@@ -42,6 +42,7 @@ final class StockStory {
         factsMissing();
         ovensNow();
         ovensBefore();
+        shortAndMakersBakes();
         splitAndJoined();
         levelSixAndOne();
         corrections();
@@ -198,6 +199,9 @@ final class StockStory {
                 .outAfter(48)
                 .at("P3DT15H")
                 .to(LINE);
+    }
+
+    private void shortAndMakersBakes() {
         item("T-436")
                 .at("P19D")
                 .comes("RDR-3003", 24, TRAY, 30)
