@@ -1,0 +1,124 @@
+package bagclock.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
+import bagclock.HandClock;
+import bagclock.Site;
+import bagclock.platform.Engine;
+import bagclock.platform.Settings;
+import com.microsoft.playwright.Browser.NewContextOptions;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Page.GetByRoleOptions;
+import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.ColorScheme;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The planner's journey: from the queue into an oven and out again; and the climate of the shop. */
+class PlannerIT {
+    private static final HandClock CLOCK = new HandClock(Instant.parse("2026-03-12T14:20:00Z"));
+
+    private static Site site;
+    private static Browser browser;
+
+    private Page page;
+
+    @BeforeAll
+    static void start() {
+        site = Site.demo(
+                new Settings("localhost", 0, Path.of("target"), Engine.H2.freshUrl(), ZoneId.of("UTC"), true), CLOCK);
+        browser = Browser.start();
+    }
+
+    @AfterAll
+    static void stop() {
+        browser.close();
+        site.close();
+    }
+
+    @AfterEach
+    void closePage() {
+        page.context().close();
+    }
+
+    private void signIn(NewContextOptions options, String role) {
+        page = browser.browser().newContext(options).newPage();
+        page.navigate("http://localhost:" + site.port() + "/sign-in");
+        page.getByRole(AriaRole.BUTTON, new GetByRoleOptions().setName(role)).click();
+    }
+
+    private void open(String path) {
+        page.navigate("http://localhost:" + site.port() + path);
+    }
+
+    private Locator link(String name) {
+        return page.getByRole(AriaRole.LINK, new GetByRoleOptions().setName(name));
+    }
+
+    private Locator button(String name) {
+        return page.getByRole(AriaRole.BUTTON, new GetByRoleOptions().setName(name));
+    }
+
+    @Test
+    void whatWaitsIsLoadedBakedAndTakenOut() {
+        signIn(new NewContextOptions(), "Oven planner");
+        open("/ovens");
+        page.getByLabel("Choose T-436").check();
+        button("Load the chosen").click();
+        page.getByLabel("Bench oven").check();
+        page.getByLabel("Set-point, °C").fill("125");
+        button("It is in the oven").click();
+        assertThat(page.getByRole(AriaRole.STATUS)).containsText("Loaded");
+
+        CLOCK.passes(Duration.ofMinutes(20));
+        link("Bench oven: temperature and unloading").click();
+        page.getByLabel("Came to temperature at").fill("2026-03-12T14:40");
+        button("Note it").click();
+        CLOCK.passes(Duration.ofHours(2));
+        link("Bench oven: temperature and unloading").click();
+        button("It is out").click();
+        assertThat(page.getByRole(AriaRole.ALERT).first()).containsText("Too early");
+        Accessibility.check(page);
+
+        CLOCK.passes(Duration.ofHours(6));
+        open("/ovens");
+        assertThat(page.getByRole(AriaRole.ARTICLE).first()).containsText("Ready since Thu 21:40 (UTC)");
+        link("Bench oven: temperature and unloading").click();
+        button("It is out").click();
+        assertThat(page.getByRole(AriaRole.STATUS)).containsText("Unloaded");
+        assertThat(page.locator("#ovens-now")).not().containsText("T-436");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"360, LIGHT", "1280, DARK", "3840, LIGHT"})
+    void thePagesFitAndAreAccessible(int width, ColorScheme scheme) {
+        signIn(new NewContextOptions().setViewportSize(width, 900).setColorScheme(scheme), "Process engineer");
+        List<String> paths = List.of(
+                "/ovens",
+                "/ovens/load",
+                "/ovens/new",
+                "/ovens/needs/T-418",
+                "/climate",
+                "/climate/STORES",
+                "/climate/DRY-10",
+                "/climate/import",
+                "/climate/new?kind=cabinet",
+                "/climate/LINE/change");
+        for (String path : paths) {
+            open(path);
+            Accessibility.check(page);
+            int inner = ((Number) page.evaluate("document.documentElement.scrollWidth")).intValue();
+            org.assertj.core.api.Assertions.assertThat(inner).as(path).isLessThanOrEqualTo(width);
+        }
+    }
+}
