@@ -1,6 +1,7 @@
 package bagclock;
 
 import bagclock.assess.AssessRoutes;
+import bagclock.bench.BenchRoutes;
 import bagclock.climate.ClimateRoutes;
 import bagclock.core.standard.Edition;
 import bagclock.core.standard.Standard;
@@ -17,6 +18,7 @@ import bagclock.platform.ErrorPages;
 import bagclock.platform.Gate;
 import bagclock.platform.Live;
 import bagclock.platform.Messages;
+import bagclock.platform.Names;
 import bagclock.platform.Pages;
 import bagclock.platform.SecurityHeaders;
 import bagclock.platform.Settings;
@@ -49,6 +51,7 @@ public final class Site implements AutoCloseable {
         Messages messages = Messages.load();
         Pages pages = new Pages(settings, messages);
         Texts texts = new Texts(settings.siteZone(), messages);
+        Names names = new Names(database);
         Accounts accounts = new Accounts(database);
         SignIns signIns = new SignIns(database);
         if (settings.demo()) {
@@ -65,6 +68,7 @@ public final class Site implements AutoCloseable {
                 new SignInRoutes(accounts, signIns, pages, messages, new SignInRoutes.Site(settings, clock))::register,
                 new AccountRoutes(accounts, signIns, pages, messages, clock)::register,
                 new PeopleRoutes(accounts, pages, messages, texts, clock)::register,
+                new BenchRoutes(desk, names, pages, texts, clock)::register,
                 new ClimateRoutes(database, desk, pages, texts, clock)::register,
                 new OvensRoutes(new OvensRoutes.Rooms(database, live), desk, pages, texts, clock)::register);
         this.server = Javalin.create(config -> configure(config, routes));

@@ -31,7 +31,7 @@ final class AnswerText {
     private static void write(Finding finding, ObjectNode json) {
         json.put("code", finding.code().name());
         ArrayNode parts = json.putArray("parts");
-        finding.parts().forEach(part -> parts.add(part.toString()));
+        finding.parts().forEach(part -> parts.add(KeptAnswer.written(part)));
         finding.citation()
                 .ifPresent(cell -> json.put(
                                 "source",

@@ -1,0 +1,66 @@
+package bagclock.bench;
+
+import bagclock.platform.Choice;
+import bagclock.platform.Field;
+import bagclock.platform.Page;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The question at the bench and, once something is scanned, its answer.
+ *
+ * @param address of this very question
+ * @param topics what the answer depends on, for the live stream
+ */
+public record BenchPage(
+        String title,
+        PlanFields plan,
+        String address,
+        String topics,
+        Optional<AnswerPart> answer,
+        Optional<BoardPart> board,
+        Optional<RecordPart> record)
+        implements Page {
+    /** The fields of the plan. */
+    public record PlanFields(
+            Field code,
+            Field purpose,
+            List<Choice> purposes,
+            Field peak,
+            Field minutes,
+            Field local,
+            List<Choice> localChoices,
+            Field start) {}
+
+    /**
+     * The parts on a board.
+     *
+     * @param verdict the strictest of them
+     */
+    public record BoardPart(String serial, String verdict, String sentence, String aside, List<Line> lines) {
+        /** One part. */
+        public record Line(
+                String location, String tag, String what, String verdict, String word, String sentence, String href) {}
+    }
+
+    /**
+     * The form that records the heat.
+     *
+     * @param hidden the plan that the answer is for
+     * @param fits the answer is clear
+     */
+    public record RecordPart(List<Hidden> hidden, Field at, Field measured, boolean fits, String refusal) {
+        /** A value that goes with the form. */
+        public record Hidden(String name, String value) {}
+    }
+
+    @Override
+    public String template() {
+        return "bench/bench.jte";
+    }
+
+    @Override
+    public String frontDoor() {
+        return "bench";
+    }
+}

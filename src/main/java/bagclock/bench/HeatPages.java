@@ -1,0 +1,89 @@
+package bagclock.bench;
+
+import bagclock.core.exposure.Event;
+import bagclock.core.heat.Verdict;
+import bagclock.desk.HistoryLine;
+import bagclock.desk.ItemView;
+import bagclock.desk.KeptAnswer;
+import bagclock.ledger.Act;
+import bagclock.ledger.Entry;
+import bagclock.ledger.Notes;
+import bagclock.platform.Messages;
+import bagclock.platform.Names;
+import bagclock.platform.Texts;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Puts a recorded heat into words. */
+final class HeatPages {
+    private final Names names;
+    private final Messages messages;
+    private final Texts texts;
+    private final AnswerWords words;
+
+    HeatPages(Names names, Texts texts) {
+        this.names = names;
+        this.messages = texts.messages();
+        this.texts = texts;
+        this.words = new AnswerWords(texts);
+    }
+
+    /** The page, if the entry is a heat. */
+    Optional<HeatPage> of(ItemView item, HistoryLine line, boolean isNew) {
+        return line.entry().act() instanceof Act.Happened happened && happened.event() instanceof Event.Heated heated
+                ? Optional.of(page(item, line, heated, new Recorded(happened.notes(), isNew)))
+                : Optional.empty();
+    }
+
+    private record Recorded(Map<String, String> notes, boolean isNew) {}
+
+    private HeatPage page(ItemView item, HistoryLine line, Event.Heated heated, Recorded recorded) {
+        Entry entry = line.entry();
+        Map<String, String> notes = recorded.notes();
+        Optional<KeptAnswer> kept = Optional.ofNullable(notes.get(Notes.ANSWER)).map(KeptAnswer::parse);
+        return new HeatPage(
+                messages.text("bench.heat.title", entry.tag()),
+                entry.tag(),
+                item.item().partType(),
+                recorded.isNew(),
+                line.stands() ? "" : messages.text("bench.heat.taken-back"),
+                texts.at(entry.happenedAt()),
+                messages.text(
+                        "bench.heat.recorded",
+                        names.of(entry.stamp().who()),
+                        texts.at(entry.stamp().recordedAt())),
+                heated.peakBody().map(texts::temperature).orElseGet(() -> messages.text("bench.heat.peak.unknown")),
+                kept.map(answer -> answer.verdict().code()).orElse(""),
+                kept.map(this::sentence).orElse(""),
+                kept.map(answer -> words.life(answer.usedHours(), answer.totalHours()))
+                        .orElse(""),
+                kept.map(KeptAnswer::reasons).orElse(List.of()).stream()
+                        .map(this::reason)
+                        .toList(),
+                notes.getOrDefault(Notes.VERSIONS, ""),
+                notes.getOrDefault(Notes.INPUTS, ""));
+    }
+
+    private String sentence(KeptAnswer answer) {
+        boolean isClear = answer.verdict() == Verdict.CLEAR;
+        return answer.until()
+                .map(until -> messages.text(isClear ? "bench.until" : "bench.wait-until", texts.at(until)))
+                .orElseGet(() ->
+                        answer.reasons().stream().findFirst().map(this::words).orElse(""));
+    }
+
+    private String words(KeptAnswer.Reason reason) {
+        Object[] parts = reason.parts().stream().map(texts::part).toArray();
+        String key = "finding." + reason.code();
+        return messages.has(key) ? messages.text(key, parts) : reason.code();
+    }
+
+    private AnswerPart.Reason reason(KeptAnswer.Reason reason) {
+        String source = reason.source()
+                .map(from -> messages.text(
+                        "bench.source", from, reason.status().map(texts::part).orElse("")))
+                .orElse("");
+        return new AnswerPart.Reason(words(reason), source);
+    }
+}
