@@ -23,6 +23,7 @@ import bagclock.platform.Pages;
 import bagclock.platform.SecurityHeaders;
 import bagclock.platform.Settings;
 import bagclock.platform.Texts;
+import bagclock.stock.StockRoutes;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
@@ -70,6 +71,7 @@ public final class Site implements AutoCloseable {
                 new PeopleRoutes(accounts, pages, messages, texts, clock)::register,
                 new BenchRoutes(desk, names, pages, texts, clock)::register,
                 new ClimateRoutes(database, desk, pages, texts, clock)::register,
+                new StockRoutes(database, desk, pages, texts, clock)::register,
                 new OvensRoutes(new OvensRoutes.Rooms(database, live), desk, pages, texts, clock)::register);
         this.server = Javalin.create(config -> configure(config, routes));
     }

@@ -1,0 +1,142 @@
+package bagclock.stock;
+
+import bagclock.desk.Command;
+import bagclock.desk.Desk;
+import bagclock.desk.ItemView;
+import bagclock.platform.Entered;
+import bagclock.platform.Pages;
+import bagclock.platform.Secret;
+import bagclock.platform.Visit;
+import bagclock.register.KnownPlace;
+import bagclock.stock.CounterPage.Told;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/** Scans: an item, then a place. */
+final class CounterRoutes {
+    private static final int LAST_SCANS = 10;
+
+    private final Desk desk;
+    private final StockStore store;
+    private final Pages pages;
+    private final Words words;
+    private final Clock clock;
+
+    CounterRoutes(Desk desk, StockStore store, Pages pages, Words words, Clock clock) {
+        this.desk = desk;
+        this.store = store;
+        this.pages = pages;
+        this.words = words;
+        this.clock = clock;
+    }
+
+    void register(RoutesConfig routes) {
+        routes.get("/stock", ctx -> pages.show(ctx, page(ctx, "", Told.NOTHING)), ActRoutes.WORKERS);
+        routes.post("/stock", this::scan, ActRoutes.WORKERS);
+        routes.post("/stock/take-back", this::takeBack, ActRoutes.WORKERS);
+        routes.get("/scan", this::find, ActRoutes.WORKERS);
+    }
+
+    /** The scan field of the bar: leads to what the code names. */
+    private void find(Context ctx) {
+        Instant now = clock.instant();
+        String code = Optional.ofNullable(ctx.queryParam("code")).orElse("").strip();
+        if (desk.item(code, now).isPresent()) {
+            ctx.redirect("/items/" + code, HttpStatus.SEE_OTHER);
+        } else if (store.place(code, now).isPresent()) {
+            ctx.redirect("/items?place=" + code, HttpStatus.SEE_OTHER);
+        } else {
+            pages.refuse(ctx, page(ctx, "", new Told(false, words.text("stock.scan.unknown", code), "")));
+        }
+    }
+
+    private void scan(Context ctx) {
+        Instant now = clock.instant();
+        Entered entered = Entered.of(ctx, words.texts());
+        String code = entered.text(FieldNames.CODE);
+        String held = entered.text(FieldNames.HELD);
+        Optional<KnownPlace> place = store.place(code, now);
+        if (desk.item(code, now).isPresent()) {
+            pages.show(ctx, page(ctx, code, Told.NOTHING));
+        } else if (place.isEmpty()) {
+            pages.refuse(ctx, page(ctx, held, new Told(false, words.text("stock.scan.unknown", code), "")));
+        } else if (held.isEmpty()) {
+            pages.refuse(ctx, page(ctx, "", new Told(false, words.text("stock.scan.item-first", code), "")));
+        } else if (place.get() instanceof KnownPlace.BakeOven) {
+            ctx.redirect("/ovens/load?oven=" + code + "&tag=" + held, HttpStatus.SEE_OTHER);
+        } else {
+            move(ctx, entered, held, place.get());
+        }
+    }
+
+    private void move(Context ctx, Entered entered, String held, KnownPlace place) {
+        Instant now = clock.instant();
+        String key = entered.text(FieldNames.KEY).isEmpty() ? Secret.token() : entered.text(FieldNames.KEY);
+        Command.Header header = new Command.Header(Visit.of(ctx).signedIn().id(), now, key);
+        desk.handle(new Command.Move(header, held, place.code()), now)
+                .fold(
+                        receipt -> {
+                            String title = words.text("stock.scan.moved", held, place.name());
+                            pages.show(ctx, page(ctx, "", new Told(true, title, sentence(held, now))));
+                            return held;
+                        },
+                        refusals -> {
+                            String text = String.join(" ", words.refusals(refusals));
+                            Told told = new Told(false, words.text("stock.scan.not-moved", held), text);
+                            pages.refuse(ctx, page(ctx, held, told));
+                            return held;
+                        });
+    }
+
+    private String sentence(String tag, Instant now) {
+        return desk.item(tag, now)
+                .map(view -> words.sentence(view.answer(), now))
+                .orElse("");
+    }
+
+    private void takeBack(Context ctx) {
+        Instant now = clock.instant();
+        Entered entered = Entered.of(ctx, words.texts());
+        String key = entered.text(FieldNames.KEY).isEmpty() ? Secret.token() : entered.text(FieldNames.KEY);
+        Command.Header header = new Command.Header(Visit.of(ctx).signedIn().id(), now, key);
+        desk.handle(new Command.TakeBackLast(header), now)
+                .fold(
+                        receipt -> {
+                            String title = words.text("stock.taken-back", receipt.tag());
+                            pages.show(ctx, page(ctx, "", new Told(true, title, "")));
+                            return now;
+                        },
+                        refusals -> {
+                            String text = String.join(" ", words.refusals(refusals));
+                            pages.refuse(ctx, page(ctx, "", new Told(false, words.text("stock.not-taken-back"), text)));
+                            return now;
+                        });
+    }
+
+    private CounterPage page(Context ctx, String held, Told told) {
+        Instant now = clock.instant();
+        String who = Visit.of(ctx).signedIn().id();
+        List<CounterPage.Scan> scans = desk.newestOf(who, LAST_SCANS).stream()
+                .map(entry -> new CounterPage.Scan(
+                        entry.tag(),
+                        words.act(entry),
+                        words.texts().machine(entry.happenedAt()),
+                        words.texts().at(entry.happenedAt(), now)))
+                .toList();
+        List<CounterPage.Place> places = store.places(now).stream()
+                .map(place -> new CounterPage.Place(place.code(), place.name()))
+                .toList();
+        String heldWords =
+                held.isEmpty() ? "" : desk.item(held, now).map(this::held).orElse("");
+        return new CounterPage(words.text("door.stock"), held, heldWords, Secret.token(), told, scans, places);
+    }
+
+    private String held(ItemView view) {
+        return view.item().partType() + ", " + words.where(view.item());
+    }
+}

@@ -1,0 +1,17 @@
+package bagclock.stock;
+
+/** Names of fields that several places read. */
+final class FieldNames {
+    static final String BOARDS = "boards";
+    static final String CARRIER = "carrier";
+    static final String CHILD = "child";
+    static final String CODE = "code";
+    static final String HELD = "held";
+    static final String KEY = "key";
+    static final String MONTHS = "months";
+    static final String PLACE = "place";
+    static final String READ_AT = "readAt";
+    static final String TAG = "tag";
+
+    private FieldNames() {}
+}

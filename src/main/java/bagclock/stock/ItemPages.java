@@ -1,0 +1,175 @@
+package bagclock.stock;
+
+import bagclock.core.exposure.TrailEntry;
+import bagclock.core.heat.Answer;
+import bagclock.core.heat.StepCode;
+import bagclock.core.standard.Life;
+import bagclock.core.standard.Rating;
+import bagclock.desk.HistoryLine;
+import bagclock.desk.ItemView;
+import bagclock.ledger.Entry;
+import bagclock.ledger.Item;
+import bagclock.platform.Texts;
+import bagclock.register.PartType;
+import java.math.RoundingMode;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Puts one item into words. */
+final class ItemPages {
+    private static final int HASH_SHOWN = 12;
+    private static final int HOUR_DIGITS = 2;
+
+    /** The forms by which an entry is told anew, by the entry's word. */
+    private static final Map<String, String> CORRECTED_BY = Map.of(
+            "opened", "open", "to-floor", "move", "to-dry-storage", "move", "resealed", "reseal", "mounted", "mount");
+
+    private final Words words;
+    private final Texts texts;
+
+    ItemPages(Words words) {
+        this.words = words;
+        this.texts = words.texts();
+    }
+
+    ItemPage page(ItemView view, boolean done, Instant now) {
+        Answer answer = view.answer();
+        Item item = view.item();
+        PartType type = view.partType().fact();
+        return new ItemPage(
+                item.tag(),
+                item.tag(),
+                type.number() + ", " + type.description(),
+                done,
+                answer.verdict().code(),
+                words.sentence(answer, now),
+                words.aside(answer, now),
+                answer.reasons().stream()
+                        .map(reason ->
+                                new ItemPage.Reason(words.finding(reason), words.source(reason), words.status(reason)))
+                        .toList(),
+                answer.next().stream()
+                        .map(step -> new ItemPage.Step(words.step(step), href(step, item)))
+                        .toList(),
+                facts(view, now),
+                ActForms.of(item).stream()
+                        .map(form -> new ItemPage.Link(
+                                "/items/" + item.tag() + "/acts/" + form.name(), words.text("stock." + form.name())))
+                        .toList(),
+                LifeLines.of(view.timeline(), answer, words, now),
+                answer.trail().stream().map(entry -> trail(entry, answer, now)).toList(),
+                lines(view.lines(), item, now),
+                family(view));
+    }
+
+    private static String href(StepCode step, Item item) {
+        return switch (step) {
+            case OPEN_AND_READ_CARD -> "/items/" + item.tag() + "/acts/open";
+            case BAKE -> "/ovens/load?tag=" + item.tag();
+            case RECORD_BAKE_END -> "/ovens";
+            case CHANGE_CARRIER -> "/items/" + item.tag() + "/acts/carrier";
+            case MEASURE_BODY, MEASURE_EDGES, ENTER_LEVEL, ENTER_BAKE_LIMIT, ENTER_MAKERS_BAKE, ENTER_LABEL_TIME ->
+                "/parts/" + item.partType();
+            default -> "";
+        };
+    }
+
+    private List<ItemPage.Fact> facts(ItemView view, Instant now) {
+        Item item = view.item();
+        Answer.FloorLife life = view.answer().floorLife();
+        List<ItemPage.Fact> facts = new ArrayList<>();
+        facts.add(fact("stock.fact.where", words.where(item)));
+        facts.add(fact("stock.fact.quantity", words.text("stock.pieces", item.quantity())));
+        facts.add(fact("stock.fact.level", levels(view.partType().fact())));
+        facts.add(fact(
+                "stock.fact.clock",
+                words.text("stock.clock." + view.answer().clock().code())));
+        life.totalHours()
+                .ifPresent(total -> facts.add(
+                        fact("stock.fact.life", words.text("stock.used-of", hours(life.usedHours()), hours(total)))));
+        life.endsAt().ifPresent(end -> facts.add(fact("stock.fact.ends", texts.at(end, now))));
+        facts.add(fact("stock.fact.received", texts.at(item.receivedAt(), now)));
+        return facts;
+    }
+
+    private ItemPage.Fact fact(String key, String value) {
+        return new ItemPage.Fact(words.text(key), value);
+    }
+
+    private String levels(PartType type) {
+        return type.part().ratings().stream().map(this::rating).collect(Collectors.joining("; "));
+    }
+
+    private String rating(Rating rating) {
+        String level = rating.level().map(l -> l.code()).orElseGet(() -> words.text("stock.level.unknown"));
+        return rating.peak()
+                .map(peak -> words.text("stock.level.at", level, texts.temperature(peak)))
+                .orElse(level);
+    }
+
+    private static String hours(java.math.BigDecimal hours) {
+        return hours.setScale(HOUR_DIGITS, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
+    private ItemPage.Trail trail(TrailEntry entry, Answer answer, Instant now) {
+        Optional<Life> total = answer.floorLife().total().map(life -> life.value());
+        return new ItemPage.Trail(
+                texts.at(entry.from(), now),
+                texts.at(entry.to(), now),
+                words.text("stock.in." + entry.where().code())
+                        + entry.zone().map(zone -> ", " + zone.name()).orElse(""),
+                entry.air()
+                        .map(air -> texts.temperature(air.temperature()) + ", " + texts.humidity(air.humidity()))
+                        .orElse(""),
+                entry.life()
+                        .filter(life -> !life.isUnlimited())
+                        .map(life -> hours(bagclock.core.exposure.Share.WHOLE.hoursOf(life)))
+                        .orElse(""),
+                total.map(life -> hours(entry.used().hoursOf(life))).orElse(""));
+    }
+
+    private List<ItemPage.Line> lines(List<HistoryLine> lines, Item item, Instant now) {
+        return lines.stream().map(line -> line(line, item, now)).toList();
+    }
+
+    private ItemPage.Line line(HistoryLine line, Item item, Instant now) {
+        Entry entry = line.entry();
+        String form = CORRECTED_BY.getOrDefault(entry.act().word(), "");
+        boolean mends = line.stands() && !form.isEmpty();
+        return new ItemPage.Line(
+                entry.seq(),
+                texts.at(entry.happenedAt(), now),
+                texts.at(entry.stamp().recordedAt(), now),
+                words.act(entry),
+                entry.stamp().who(),
+                state(line),
+                entry.hash().substring(0, HASH_SHOWN),
+                mends
+                        ? "/items/" + item.tag() + "/acts/" + form + "?corrects=" + entry.seq() + "&at="
+                                + texts.field(entry.happenedAt())
+                        : "");
+    }
+
+    private String state(HistoryLine line) {
+        if (!line.stands()) {
+            return words.text("stock.state.replaced");
+        } else if (line.entry().corrects().isPresent()) {
+            return words.text("stock.state.corrects", line.entry().corrects().getAsInt());
+        }
+        return line.late() ? words.text("stock.state.late") : "";
+    }
+
+    private static List<ItemPage.Link> family(ItemView view) {
+        List<ItemPage.Link> family = new ArrayList<>();
+        view.item().parent().ifPresent(tag -> family.add(new ItemPage.Link("/items/" + tag, tag)));
+        view.item().keeper().ifPresent(tag -> family.add(new ItemPage.Link("/items/" + tag, tag)));
+        view.children().forEach(tag -> family.add(new ItemPage.Link("/items/" + tag, tag)));
+        return family;
+    }
+}

@@ -1,0 +1,125 @@
+package bagclock.stock;
+
+import bagclock.core.exposure.Event;
+import bagclock.core.exposure.Place;
+import bagclock.core.exposure.Timeline;
+import bagclock.core.exposure.TrailEntry;
+import bagclock.core.heat.Answer;
+import bagclock.core.standard.Life;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Draws the line of life of one item. */
+final class LifeLines {
+    private static final double WIDTH = 1000;
+    private static final double USED_TOP = 70;
+    private static final double USED_HEIGHT = 60;
+    private static final int TICKS = 4;
+    /** A closed dry pack may be months old; the drawing begins this long before it was opened. */
+    private static final Duration BEFORE_OPENING = Duration.ofDays(1);
+
+    private final Words words;
+    private final Instant from;
+    private final Instant now;
+
+    private LifeLines(Words words, Instant from, Instant now) {
+        this.words = words;
+        this.from = from;
+        this.now = now;
+    }
+
+    static LifeLine of(Timeline timeline, Answer answer, Words words, Instant now) {
+        return new LifeLines(words, beginning(timeline, now), now).draw(timeline, answer);
+    }
+
+    private static Instant beginning(Timeline timeline, Instant now) {
+        List<Event> events = timeline.events();
+        Instant first = events.isEmpty() ? now : events.get(0).at();
+        boolean sealed = !events.isEmpty() && events.get(0) instanceof Event.Sealed;
+        Instant opened = events.size() > 1 ? events.get(1).at() : now;
+        Instant early = opened.minus(BEFORE_OPENING);
+        return sealed && early.isAfter(first) ? early : first;
+    }
+
+    private LifeLine draw(Timeline timeline, Answer answer) {
+        List<LifeLine.Stay> stays = new ArrayList<>();
+        List<LifeLine.Heat> heats = new ArrayList<>();
+        List<Event> events = timeline.events();
+        for (int i = 0; i < events.size(); i++) {
+            Event event = events.get(i);
+            Instant end = i + 1 < events.size() ? events.get(i + 1).at() : now;
+            if (event instanceof Event.Heated heated) {
+                heats.add(new LifeLine.Heat(x(event.at()), words.text("stock.life.heat", at(heated.at()))));
+            }
+            if (end.isAfter(event.at()) && end.isAfter(from)) {
+                stays.add(stay(timeline.upTo(event.at()).whereabouts().place(), event.at(), end));
+            }
+        }
+        String told = stays.stream().map(LifeLine.Stay::words).collect(Collectors.joining(" "));
+        return new LifeLine(told, stays, heats, used(answer), ticks());
+    }
+
+    private LifeLine.Stay stay(Place place, Instant start, Instant end) {
+        String kind = kind(place);
+        double x = x(start);
+        String text = words.text("stock.life." + kind, at(start), at(end));
+        return new LifeLine.Stay(kind, x, Math.max(1, x(end) - x), text);
+    }
+
+    private String at(Instant moment) {
+        return words.texts().at(moment, now);
+    }
+
+    private static String kind(Place place) {
+        if (place instanceof Place.Bag bag) {
+            return bag.dryPack() ? "sealed" : "floor";
+        } else if (place instanceof Place.Cabinet) {
+            return "cabinet";
+        }
+        return place instanceof Place.Oven ? "bake" : "floor";
+    }
+
+    private double x(Instant moment) {
+        double whole = Math.max(1, Duration.between(from, now).toMillis());
+        double part = Duration.between(from, moment).toMillis() / whole;
+        return Math.round(Math.max(0, Math.min(1, part)) * WIDTH * 10) / 10.0;
+    }
+
+    /** Used share since the part was last dry, from 0 at the bottom to the whole life at the top. */
+    private String used(Answer answer) {
+        Optional<Life> total = answer.floorLife().total().map(life -> life.value());
+        if (total.isEmpty() || answer.trail().isEmpty()) {
+            return "";
+        }
+        double whole = Math.max(
+                answer.floorLife().totalHours().orElseThrow().doubleValue(),
+                answer.floorLife().usedHours().doubleValue());
+        double sum = 0;
+        StringBuilder points = new StringBuilder();
+        for (TrailEntry entry : answer.trail()) {
+            points.append(point(entry.from(), sum / whole));
+            sum += entry.used().hoursOf(total.get()).doubleValue();
+            points.append(point(entry.to(), sum / whole));
+        }
+        return points.toString().strip();
+    }
+
+    private String point(Instant moment, double share) {
+        return String.format(Locale.ROOT, "%.1f,%.1f ", x(moment), USED_TOP + USED_HEIGHT * (1 - share));
+    }
+
+    private List<LifeLine.Tick> ticks() {
+        List<LifeLine.Tick> ticks = new ArrayList<>();
+        long whole = Duration.between(from, now).toMillis();
+        for (int i = 0; i < TICKS; i++) {
+            Instant moment = from.plusMillis(whole * i / TICKS);
+            ticks.add(new LifeLine.Tick(x(moment), at(moment)));
+        }
+        return ticks;
+    }
+}

@@ -1,0 +1,47 @@
+package bagclock.stock;
+
+import bagclock.platform.Choice;
+import bagclock.register.CarrierKind;
+import bagclock.register.KnownPlace;
+import bagclock.register.PartType;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a form offers to choose from. */
+record Offer(List<KnownPlace> places, List<PartType> partTypes, List<CarrierKind> carriers) {
+    List<Choice> zones() {
+        return places.stream()
+                .filter(KnownPlace.FloorZone.class::isInstance)
+                .map(place -> Choice.of(place.code(), place.name()))
+                .toList();
+    }
+
+    /** Zones and cabinets. */
+    List<Choice> storage(Words words) {
+        return places.stream()
+                .filter(place -> !(place instanceof KnownPlace.BakeOven))
+                .map(place -> new Choice(place.code(), place.name(), note(place, words)))
+                .toList();
+    }
+
+    private static String note(KnownPlace place, Words words) {
+        if (place instanceof KnownPlace.DryCabinet cabinet) {
+            return words.text(
+                    "stock.cabinet", words.texts().humidity(cabinet.limit().limit()));
+        }
+        return "";
+    }
+
+    List<Choice> types() {
+        return partTypes.stream()
+                .map(type -> Choice.of(type.number(), type.number() + ", " + type.description()))
+                .toList();
+    }
+
+    List<Choice> carriers(Words words) {
+        List<Choice> choices = new ArrayList<>();
+        choices.add(Choice.of("", words.text("stock.carrier.usual")));
+        carriers.forEach(carrier -> choices.add(Choice.of(carrier.name(), carrier.name())));
+        return choices;
+    }
+}

@@ -1,0 +1,31 @@
+package bagclock.stock;
+
+import bagclock.desk.Desk;
+import bagclock.platform.Database;
+import bagclock.platform.Pages;
+import bagclock.platform.Texts;
+import io.javalin.config.RoutesConfig;
+import java.time.Clock;
+
+/** Every route of the stockroom's pages. */
+public final class StockRoutes {
+    private final CounterRoutes counter;
+    private final ActRoutes acts;
+    private final ItemRoutes items;
+
+    /** Routes of one site. */
+    public StockRoutes(Database database, Desk desk, Pages pages, Texts texts, Clock clock) {
+        StockStore store = new StockStore(database);
+        Words words = new Words(texts);
+        this.counter = new CounterRoutes(desk, store, pages, words, clock);
+        this.acts = new ActRoutes(desk, store, pages, words, clock);
+        this.items = new ItemRoutes(desk, store, pages, words, clock);
+    }
+
+    /** Declares the routes. */
+    public void register(RoutesConfig routes) {
+        counter.register(routes);
+        acts.register(routes);
+        items.register(routes);
+    }
+}

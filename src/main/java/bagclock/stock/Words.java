@@ -1,0 +1,117 @@
+package bagclock.stock;
+
+import bagclock.core.Refusal;
+import bagclock.core.heat.Answer;
+import bagclock.core.heat.Finding;
+import bagclock.core.heat.StepCode;
+import bagclock.core.heat.Verdict;
+import bagclock.ledger.Act;
+import bagclock.ledger.Entry;
+import bagclock.ledger.Item;
+import bagclock.ledger.Notes;
+import bagclock.platform.AnswerTexts;
+import bagclock.platform.Messages;
+import bagclock.platform.Texts;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+
+/** The stockroom's words. */
+final class Words {
+    private final Messages messages;
+    private final Texts texts;
+    private final AnswerTexts answers;
+
+    Words(Texts texts) {
+        this.messages = texts.messages();
+        this.texts = texts;
+        this.answers = new AnswerTexts(messages, texts);
+    }
+
+    Texts texts() {
+        return texts;
+    }
+
+    String text(String key, Object... parts) {
+        return messages.text(key, parts);
+    }
+
+    List<String> refusals(List<Refusal> refusals) {
+        return refusals.stream().map(texts::refusal).toList();
+    }
+
+    /** The answer in one sentence. */
+    String sentence(Answer answer, Instant now) {
+        if (answer.verdict() == Verdict.CLEAR) {
+            return answer.until()
+                    .map(until -> text("stock.clear.until", texts.at(until, now)))
+                    .orElseGet(() -> text("stock.clear"));
+        } else if (answer.verdict() == Verdict.WAIT && answer.until().isPresent()) {
+            return text("stock.wait.until", texts.at(answer.until().get(), now));
+        }
+        return finding(answer.reasons().get(0));
+    }
+
+    /** The time left, or nothing. */
+    String aside(Answer answer, Instant now) {
+        return answer.until()
+                .filter(until -> until.isAfter(now))
+                .map(until -> text("stock.left", texts.span(Duration.between(now, until))))
+                .orElse("");
+    }
+
+    String finding(Finding finding) {
+        return answers.finding(finding);
+    }
+
+    String source(Finding finding) {
+        return answers.source(finding);
+    }
+
+    String status(Finding finding) {
+        return answers.status(finding).code();
+    }
+
+    String step(StepCode step) {
+        return answers.step(step);
+    }
+
+    /** What an entry says, with the place, carrier or child that it names. */
+    String act(Entry entry) {
+        String word = text("stock.entry." + entry.act().word());
+        String named = named(entry.act());
+        return named.isEmpty() ? word : word + ": " + named;
+    }
+
+    private String named(Act act) {
+        if (act instanceof Act.Happened happened) {
+            return named(happened.notes());
+        } else if (act instanceof Act.Received received) {
+            return received.partType() + ", " + text("stock.pieces", received.quantity());
+        } else if (act instanceof Act.SplitOff split) {
+            return split.child() + ", " + text("stock.pieces", split.quantity());
+        } else if (act instanceof Act.SplitFrom from) {
+            return from.parent() + ", " + text("stock.pieces", from.quantity());
+        } else if (act instanceof Act.UsedUp used) {
+            return used.workOrder() + ", " + text("stock.pieces", used.quantity());
+        }
+        return act instanceof Act.JoinedInto into ? into.keeper() : "";
+    }
+
+    private static String named(Map<String, String> notes) {
+        return String.join(
+                ", ",
+                List.of(Notes.PLACE, Notes.CARRIER, Notes.BOARD, Notes.LOCATION).stream()
+                        .filter(notes::containsKey)
+                        .map(notes::get)
+                        .toList());
+    }
+
+    String where(Item item) {
+        return item.board()
+                .map(board -> text("stock.on-board", board))
+                .or(item::placeCode)
+                .orElseGet(() -> text("stock.where." + item.where().name()));
+    }
+}
