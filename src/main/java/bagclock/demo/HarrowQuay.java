@@ -17,11 +17,6 @@ public final class HarrowQuay {
     /** How far back the history reaches. */
     public static final Duration PAST = Duration.ofDays(28);
 
-    private static final Duration DAY = Duration.ofDays(1);
-
-    /** The last readings come in after everything else: all clocks that rest on them are brought up to the moment. */
-    private static final Duration LAST_READINGS = Duration.ofHours(1);
-
     private final Desk desk;
     private final Instant now;
 
@@ -43,9 +38,7 @@ public final class HarrowQuay {
         }
         HarrowQuay shop = new HarrowQuay(desk, now.truncatedTo(ChronoUnit.MINUTES));
         shop.register();
-        shop.readings();
         shop.tell(new StockStory(shop.now).tellings());
-        shop.read(shop.now.minus(LAST_READINGS), shop.now);
     }
 
     private void register() {
@@ -57,30 +50,34 @@ public final class HarrowQuay {
         PartTypes.all().forEach(type -> desk.keep(type, change));
     }
 
-    private void readings() {
-        Instant last = now.minus(LAST_READINGS);
-        for (Instant from = now.minus(PAST); from.isBefore(last); from = from.plus(DAY)) {
-            Instant to = from.plus(DAY);
-            read(from, to.isBefore(last) ? to : last);
-        }
-    }
-
     private void read(Instant fromExclusive, Instant to) {
         List<ZoneReading> readings = Weather.readings(now, fromExclusive, to);
+        if (readings.isEmpty()) {
+            return;
+        }
         Kept kept = desk.add(readings, Team.ENGINEER, to);
         if (!kept.refused().isEmpty()) {
             throw new IllegalStateException("readings refused: " + kept.refused());
         }
     }
 
+    /** In the order in which it was written down, with the readings that had come in by then. */
     private void tell(List<Telling> tellings) {
+        Instant read = now.minus(PAST);
         for (Telling telling : tellings) {
-            Command command = telling.command();
-            List<Refusal> refusals =
-                    desk.handle(command, telling.recordedAt()).fold(receipt -> List.of(), refused -> refused);
-            if (!refusals.isEmpty()) {
-                throw new IllegalStateException(command + " refused: " + refusals);
-            }
+            read(read, telling.recordedAt());
+            read = telling.recordedAt();
+            tell(telling);
+        }
+        read(read, now);
+    }
+
+    private void tell(Telling telling) {
+        Command command = telling.command();
+        List<Refusal> refusals =
+                desk.handle(command, telling.recordedAt()).fold(receipt -> List.of(), refused -> refused);
+        if (!refusals.isEmpty()) {
+            throw new IllegalStateException(command + " refused: " + refusals);
         }
     }
 }

@@ -266,7 +266,7 @@ final class StockStory {
                 .at("PT4H")
                 .outAfter(8)
                 .at("PT3H50M")
-                .to(BENCH);
+                .to(LINE);
         item("T-444").at("P6D").comes("TGE-2005", 15, TRAY, 21).at("PT26H").opened(BENCH);
         item("R-445").at("P20D").comes("PWR-4002", 900, REEL, 100).at("P18D").opened(STORES);
         item("R-446")

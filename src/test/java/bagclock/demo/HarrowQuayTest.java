@@ -70,6 +70,18 @@ class HarrowQuayTest {
         assertThat(items).extracting(ItemRow::level).containsAll(levels);
     }
 
+    /** The rows of the list are worked out from running sums, the answers by replay; both end lives at one time. */
+    @Test
+    void theListAgreesWithTheAnswers() {
+        for (int i = 0; i < items.size(); i++) {
+            Optional<Instant> byAnswer = answers.get(i).floorLife().endsAt();
+            boolean hasRow = byAnswer.isPresent() && items.get(i).clock() == ClockState.RUNNING;
+            if (hasRow && !answers.get(i).has(FindingCode.INSIDE_LABEL_TIME)) {
+                assertThat(items.get(i).endsAt()).as(items.get(i).item().tag()).isEqualTo(byAnswer);
+            }
+        }
+    }
+
     @Test
     void itemsAreInEveryKindOfPlace() {
         assertThat(items)
