@@ -113,7 +113,11 @@ public final class Ledger {
 
     /** Writes one entry at the end of its item's chain. */
     public Entry append(Transaction tx, Draft draft, Stamp stamp) {
-        List<Entry> before = entries.entries(tx, draft.tag());
+        return appendAfter(tx, entries.entries(tx, draft.tag()), draft, stamp);
+    }
+
+    /** After these entries; another one meanwhile makes it {@link ChangedMeanwhile}. */
+    Entry appendAfter(Transaction tx, List<Entry> before, Draft draft, Stamp stamp) {
         int seq = before.size() + 1;
         String previous =
                 before.isEmpty() ? Chain.START : before.get(before.size() - 1).hash();
