@@ -6,11 +6,7 @@ import bagclock.platform.Transaction;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.Instant;
-import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -26,13 +22,6 @@ final class ItemListStore {
     private static final BigDecimal HAIR = new BigDecimal("0.000001");
 
     private static final long SECOND_MS = 1000;
-
-    private static final Map<ItemQuery.Sort, String> ORDERS = Map.of(
-            ItemQuery.Sort.TAG, "i.sort_key",
-            ItemQuery.Sort.PART_TYPE, "i.part_type",
-            ItemQuery.Sort.PLACE, "i.place_code",
-            ItemQuery.Sort.ENDS_AT, "ends",
-            ItemQuery.Sort.CHANGED_AT, "i.changed_at");
 
     /** One line; ends in milliseconds since 1970. */
     record Row(
@@ -84,91 +73,28 @@ final class ItemListStore {
         return Instant.ofEpochMilli(Math.floorDiv(whole, SECOND_MS) * SECOND_MS);
     }
 
-    /** One question, with the values that its text names. */
-    private record Question(String from, String where, String ends, Map<String, Object> values) {}
-
     ItemPage page(Transaction tx, ItemQuery query, Instant moment, List<ZoneSum> sums) {
-        Question question = question(query, moment, sums);
-        String down = query.descending() ? " desc" : "";
-        String order = " order by " + ORDERS.get(query.sort()) + down + " nulls last, i.sort_key, i.tag";
-        List<ItemRow> rows = tx.handle()
-                .createQuery(COLUMNS + question.ends() + " as ends" + question.from() + question.where() + order
-                        + " limit :size offset :skip")
-                .bindMap(question.values())
-                .bind("size", query.pageSize())
-                .bind("skip", (long) query.page() * query.pageSize())
+        ItemSelect select = new ItemSelect(query, moment, sums);
+        long total = tx.handle()
+                .createQuery(select.count())
+                .bindMap(select.values())
+                .mapTo(Long.class)
+                .one();
+        List<ItemRow> rows = List.of();
+        if (select.isPlainByEnd()) {
+            rows = rows(tx, select.firstToEnd(COLUMNS), select);
+        }
+        boolean isShort = rows.size() < Math.min(query.pageSize(), total - (long) query.page() * query.pageSize());
+        return new ItemPage(isShort ? rows(tx, select.page(COLUMNS), select) : rows, total);
+    }
+
+    private static List<ItemRow> rows(Transaction tx, String sql, ItemSelect select) {
+        return tx.handle()
+                .createQuery(sql)
+                .bindMap(select.values())
                 .mapTo(Row.class)
                 .map(Row::itemRow)
                 .list();
-        long total = tx.handle()
-                .createQuery("select count(*)" + question.from() + question.where())
-                .bindMap(question.values())
-                .mapTo(Long.class)
-                .one();
-        return new ItemPage(rows, total);
-    }
-
-    private static Question question(ItemQuery query, Instant moment, List<ZoneSum> sums) {
-        Map<String, Object> values = new HashMap<>();
-        String from = " from item i left join item_clock c on c.tag = i.tag and c.counting ";
-        String ends = "cast(c.ends_ms as numeric(60, 30))";
-        if (!sums.isEmpty()) {
-            long withinMs = query.within().map(time -> time.toMillis()).orElse(0L);
-            from += "left join (values " + rows(sums, withinMs, values)
-                    + ") z (zone, rate_key, sum_now, per_ms, sum_then) on z.zone = c.zone and z.rate_key = c.rate_key ";
-            ends = "case when z.zone is null then " + ends + " else least(:nowMs + (c.end_sum - z.sum_now) / z.per_ms,"
-                    + " coalesce(c.ends_ms, 9000000000000000)) end";
-            values.put("nowMs", BigDecimal.valueOf(moment.toEpochMilli()));
-        }
-        return new Question(from, where(query, moment, !sums.isEmpty(), values), ends, values);
-    }
-
-    private static String rows(List<ZoneSum> sums, long withinMs, Map<String, Object> values) {
-        StringBuilder rows = new StringBuilder();
-        for (int i = 0; i < sums.size(); i++) {
-            rows.append(i == 0 ? "" : ", ")
-                    .append(("(cast(:zone# as varchar(40)), cast(:key# as varchar(16)), cast(:sum# as numeric(60, 30)),"
-                                    + " cast(:rate# as numeric(60, 30)), cast(:then# as numeric(60, 30)))")
-                            .replace("#", Integer.toString(i)));
-            values.put("zone" + i, sums.get(i).zone());
-            values.put("key" + i, sums.get(i).rateKey());
-            values.put("sum" + i, sums.get(i).sum());
-            values.put("rate" + i, sums.get(i).perMs());
-            values.put("then" + i, sums.get(i).after(withinMs));
-        }
-        return rows.toString();
-    }
-
-    private static String where(ItemQuery query, Instant moment, boolean summed, Map<String, Object> values) {
-        StringBuilder where = new StringBuilder("where 1 = 1");
-        if (query.where().isEmpty()) {
-            where.append(" and not i.ended");
-        } else {
-            List<String> kinds = Arrays.stream(Item.Where.values())
-                    .filter(query.where()::contains)
-                    .map(kind -> "'" + kind.name() + "'")
-                    .toList();
-            where.append(" and i.whereabouts in (")
-                    .append(String.join(", ", kinds))
-                    .append(")");
-        }
-        query.placeCode().ifPresent(code -> {
-            where.append(" and i.place_code = :place");
-            values.put("place", code);
-        });
-        query.within().ifPresent(time -> {
-            where.append(summed ? " and (c.ends_ms < :limit or c.end_sum < z.sum_then)" : " and c.ends_ms < :limit");
-            values.put("limit", moment.plus(time).toEpochMilli());
-        });
-        if (!query.text().isBlank()) {
-            where.append(" and (lower(i.tag) like :text escape '!' or lower(i.part_type) like :text escape '!')");
-            values.put("text", "%" + escaped(query.text().strip().toLowerCase(Locale.ROOT)) + "%");
-        }
-        return where.toString();
-    }
-
-    private static String escaped(String text) {
-        return text.replace("!", "!!").replace("%", "!%").replace("_", "!_");
     }
 
     List<String> children(Transaction tx, String tag) {

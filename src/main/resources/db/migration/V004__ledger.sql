@@ -16,6 +16,7 @@ create table item (
 );
 create index item_parent on item (parent_tag);
 create index item_keeper on item (keeper_tag);
+create index item_open on item (ended, sort_key, tag);
 create index item_place on item (ended, place_code, sort_key);
 create index item_part_type on item (part_type);
 create index item_board on item (board);

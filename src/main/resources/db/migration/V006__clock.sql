@@ -24,6 +24,8 @@ create table item_clock (
 );
 create index item_clock_ends on item_clock (counting, ends_ms);
 create index item_clock_sum on item_clock (zone, rate_key, end_sum);
+create index item_clock_anchor on item_clock (zone, anchor_at);
+create index item_clock_follows on item_clock (zone, follows);
 create index item_clock_valid on item_clock (valid_until);
 
 -- The lives of each cell that a rate stands for.
