@@ -7,6 +7,7 @@ import bagclock.core.standard.Edition;
 import bagclock.core.standard.Standard;
 import bagclock.demo.HarrowQuay;
 import bagclock.desk.Desk;
+import bagclock.labels.LabelRoutes;
 import bagclock.ovens.OvensRoutes;
 import bagclock.people.AccountRoutes;
 import bagclock.people.Accounts;
@@ -24,6 +25,7 @@ import bagclock.platform.SecurityHeaders;
 import bagclock.platform.Settings;
 import bagclock.platform.Texts;
 import bagclock.stock.StockRoutes;
+import bagclock.wall.WallRoutes;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
@@ -72,6 +74,8 @@ public final class Site implements AutoCloseable {
                 new BenchRoutes(desk, names, pages, texts, clock)::register,
                 new ClimateRoutes(database, desk, pages, texts, clock)::register,
                 new StockRoutes(database, desk, pages, texts, clock)::register,
+                new LabelRoutes(database, desk, pages, texts, clock)::register,
+                new WallRoutes(database, desk, pages, texts, clock)::register,
                 new OvensRoutes(new OvensRoutes.Rooms(database, live), desk, pages, texts, clock)::register);
         this.server = Javalin.create(config -> configure(config, routes));
     }

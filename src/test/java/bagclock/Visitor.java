@@ -41,6 +41,15 @@ public final class Visitor {
         return send(headers.length == 0 ? request : request.headers(headers));
     }
 
+    /** Fetches a file. */
+    public HttpResponse<byte[]> file(String path) {
+        try {
+            return client.send(HttpRequest.newBuilder(URI.create(root + path)).build(), BodyHandlers.ofByteArray());
+        } catch (IOException | InterruptedException failure) {
+            throw new AssertionError(failure);
+        }
+    }
+
     /** The page as a document. */
     public Document page(String path) {
         return Jsoup.parse(get(path).body(), root + path);

@@ -27,6 +27,7 @@ import bagclock.readings.Taken;
 import bagclock.readings.ZoneReading;
 import bagclock.register.CarrierKind;
 import bagclock.register.Change;
+import bagclock.register.HouseCustoms;
 import bagclock.register.HouseRules;
 import bagclock.register.KnownPlace;
 import bagclock.register.PartType;
@@ -334,6 +335,14 @@ public final class Desk {
             register.places(tx, change.recordedAt())
                     .forEach(place -> clocks.rulesChanged(tx, place.fact().zone(), change.recordedAt()));
             return clocks.rows().open(tx);
+        });
+    }
+
+    /** The site's customs from a moment on. */
+    public void keep(HouseCustoms customs, Change change) {
+        keep(change, tx -> {
+            register.add(tx, customs, change);
+            return List.of();
         });
     }
 

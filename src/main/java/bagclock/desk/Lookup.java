@@ -130,7 +130,7 @@ final class Lookup {
     /** The tag itself if it is free, else refused; a free one for an empty text. */
     String freshTag(String tag) {
         if (tag.isEmpty()) {
-            return ledger.freeTag(tx, "R-");
+            return ledger.freeTag(tx);
         } else if (!TAG.matcher(tag).matches()) {
             refuse(Reason.TAG_MALFORMED, tag);
         } else if (ledger.item(tx, tag).isPresent()) {

@@ -35,10 +35,10 @@ public final class Ledger {
         return items.tags(tx);
     }
 
-    /** A tag that no item has, such as {@code R-1042}. */
-    public String freeTag(Transaction tx, String prefix) {
-        String tag = prefix + items.drawNumber(tx);
-        return items.find(tx, tag).isPresent() ? freeTag(tx, prefix) : tag;
+    /** A tag that no item has, with its check digit. */
+    public String freeTag(Transaction tx) {
+        String tag = CheckDigit.tag(items.drawNumber(tx));
+        return items.find(tx, tag).isPresent() ? freeTag(tx) : tag;
     }
 
     /** An item's acts after all corrections. */

@@ -16,6 +16,7 @@ public final class Register {
     private final FactStore<PlaceRow> places = new FactStore<>("place_fact", "code", PlaceRow.class);
     private final FactStore<CarrierRow> carriers = new FactStore<>("carrier_fact", "name", CarrierRow.class);
     private final HouseRulesStore rules = new HouseRulesStore();
+    private final HouseCustomsStore customs = new HouseCustomsStore();
 
     /** A new part type, or a new version of one. */
     public void add(Transaction tx, PartType type, Change change) {
@@ -38,6 +39,18 @@ public final class Register {
     /** The site's rules from a moment on. */
     public void add(Transaction tx, HouseRules houseRules, Change change) {
         rules.add(tx, houseRules, change.version());
+    }
+
+    /** The site's customs from a moment on. */
+    public void add(Transaction tx, HouseCustoms houseCustoms, Change change) {
+        customs.add(tx, houseCustoms, change.version());
+    }
+
+    /** The site's customs; version 0 with the usual ones as long as nobody has decided. */
+    public Versioned<HouseCustoms> houseCustoms(Transaction tx, Instant moment) {
+        return customs.at(tx, moment)
+                .map(HouseCustomsStore.Row::fact)
+                .orElseGet(() -> new Versioned<>(HouseCustoms.USUAL, new Version(0, Instant.EPOCH, Instant.EPOCH, "")));
     }
 
     /** The part type with this number. */

@@ -6,7 +6,7 @@ import java.time.Duration;
 import java.util.Optional;
 
 /** What an opening says about the contents: J-STD-033D, humidity indicator card clauses. */
-final class CardRule {
+public final class CardRule {
     /** A card turns with the room's air; the figure is the project's own (inference). */
     private static final Duration READ_WITHIN = Duration.ofMinutes(30);
 
@@ -24,11 +24,16 @@ final class CardRule {
         } else if (isReadLate(opened)) {
             return Optional.of(Cause.CARD_READ_LATE);
         }
-        return switch (opened.card().get().says(level == Level.L2 ? LEVEL_2_SPOT : OTHER_SPOT)) {
+        return switch (opened.card().get().says(neededSpot(level))) {
             case DRY -> Optional.empty();
             case WET -> Optional.of(Cause.CARD_WET);
             case NO_PROOF -> Optional.of(Cause.CARD_WITHOUT_PROOF);
         };
+    }
+
+    /** The spot (%RH) that must not show wet: 60 for level 2, 10 for levels 2a to 5a. */
+    public static double neededSpot(Level level) {
+        return level == Level.L2 ? LEVEL_2_SPOT : OTHER_SPOT;
     }
 
     private static boolean isReadLate(Event.Opened opened) {

@@ -2,15 +2,13 @@ package bagclock.core.heat;
 
 import bagclock.core.exposure.ClockReading;
 import bagclock.core.exposure.ClockReading.Fault;
+import bagclock.core.exposure.DryPack;
 import bagclock.core.exposure.Event;
 import bagclock.core.exposure.FoldedHistory;
 import bagclock.core.exposure.HumidityCard;
 import bagclock.core.exposure.PartHistory;
 import bagclock.core.exposure.Place;
 import bagclock.core.standard.Level;
-import bagclock.core.standard.MakerRules;
-import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -63,36 +61,14 @@ final class Notices {
 
     /** The first opening, or the moment if the bag is still closed, after the shelf life. */
     private static Optional<Finding> shelf(PartHistory history) {
-        Optional<Bag> bag = lastBag(history);
-        return bag.filter(one -> one.endsAt().isBefore(one.openedAt()))
-                .map(one -> Finding.of(FindingCode.SHELF_LIFE_PASSED, one.endsAt()));
+        Optional<DryPack> bag = DryPack.last(history);
+        return bag.filter(one -> one.isPastShelfLife())
+                .map(one -> Finding.of(FindingCode.SHELF_LIFE_PASSED, one.shelfEndsAt()));
     }
 
     private static Optional<Finding> old(PartHistory history) {
-        return lastBag(history)
-                .filter(one -> plusMonths(one.closedAt(), SOLDERABILITY_MONTHS).isBefore(one.openedAt()))
+        return DryPack.last(history)
+                .filter(one -> one.isOlderThan(SOLDERABILITY_MONTHS))
                 .map(one -> Finding.of(FindingCode.CHECK_SOLDERABILITY, one.closedAt()));
-    }
-
-    private record Bag(Instant closedAt, Instant endsAt, Instant openedAt) {}
-
-    private static Optional<Bag> lastBag(PartHistory history) {
-        int usual = history.part().maker().shelfMonths().orElse(MakerRules.USUAL_SHELF_MONTHS);
-        Optional<Bag> bag = Optional.empty();
-        for (Event event : history.timeline().events()) {
-            if (event instanceof Event.Sealed sealed) {
-                int months = sealed.shelfMonths().orElse(usual);
-                bag = Optional.of(new Bag(sealed.at(), plusMonths(sealed.at(), months), history.moment()));
-            } else if (event instanceof Event.Resealed again) {
-                bag = Optional.of(new Bag(again.at(), plusMonths(again.at(), usual), history.moment()));
-            } else if (event instanceof Event.Opened opened) {
-                bag = bag.map(one -> new Bag(one.closedAt(), one.endsAt(), opened.at()));
-            }
-        }
-        return bag;
-    }
-
-    private static Instant plusMonths(Instant from, int months) {
-        return from.atZone(ZoneOffset.UTC).plusMonths(months).toInstant();
     }
 }

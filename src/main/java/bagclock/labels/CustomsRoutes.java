@@ -1,0 +1,133 @@
+package bagclock.labels;
+
+import bagclock.desk.Desk;
+import bagclock.platform.Choice;
+import bagclock.platform.Entered;
+import bagclock.platform.Messages;
+import bagclock.platform.Pages;
+import bagclock.platform.Role;
+import bagclock.platform.Texts;
+import bagclock.platform.Visit;
+import bagclock.register.Change;
+import bagclock.register.HouseCustoms;
+import bagclock.register.LabelSize;
+import bagclock.register.SheetSize;
+import bagclock.register.Versioned;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The site's choice of sizes, and whether the wall display is shown. */
+final class CustomsRoutes {
+    private static final Role[] KEEPERS = {Role.ENGINEER, Role.ADMINISTRATOR};
+    private static final String PATH = "/labels/customs";
+    private static final String ITEM = "item";
+    private static final String BAG = "bag";
+    private static final String SHEET = "sheet";
+    private static final String WALL = "wall";
+    private static final String BASED_ON = "basedOn";
+    private static final String SHOWN = "shown";
+    private static final String HIDDEN = "hidden";
+    private static final int LAST_VERSION = 1_000_000;
+
+    private final Desk desk;
+    private final LabelStore store;
+    private final Pages pages;
+    private final Messages messages;
+    private final Texts texts;
+    private final Clock clock;
+
+    CustomsRoutes(Desk desk, LabelStore store, Pages pages, Texts texts, Clock clock) {
+        this.desk = desk;
+        this.store = store;
+        this.pages = pages;
+        this.messages = texts.messages();
+        this.texts = texts;
+        this.clock = clock;
+    }
+
+    void register(RoutesConfig routes) {
+        routes.get(PATH, this::show, KEEPERS);
+        routes.post(PATH, this::keep, KEEPERS);
+    }
+
+    private void show(Context ctx) {
+        Versioned<HouseCustoms> now = store.customs(clock.instant());
+        HouseCustoms customs = now.fact();
+        Map<String, String> values = Map.of(
+                ITEM, customs.item().name(),
+                BAG, customs.bag().name(),
+                SHEET, customs.sheet().name(),
+                WALL, customs.wallShown() ? SHOWN : HIDDEN);
+        pages.show(ctx, page(Entered.of(values, texts), now.version().number(), ctx.queryParam("done") != null));
+    }
+
+    private void keep(Context ctx) {
+        Instant now = clock.instant();
+        Entered entered = Entered.of(ctx, texts);
+        Optional<LabelSize> item = chosen(entered, ITEM, LabelSize.parse(entered.text(ITEM)));
+        Optional<LabelSize> bag = chosen(entered, BAG, LabelSize.parse(entered.text(BAG)));
+        Optional<SheetSize> sheet = chosen(entered, SHEET, SheetSize.parse(entered.text(SHEET)));
+        Optional<Boolean> wall = chosen(
+                entered,
+                WALL,
+                Optional.of(entered.text(WALL))
+                        .filter(List.of(SHOWN, HIDDEN)::contains)
+                        .map(SHOWN::equals));
+        int basedOn = entered.count(BASED_ON, 0, LAST_VERSION).orElse(0);
+        if (entered.isRefused()) {
+            pages.refuse(ctx, page(entered, basedOn, false));
+            return;
+        }
+        desk.keep(
+                new HouseCustoms(item.orElseThrow(), bag.orElseThrow(), sheet.orElseThrow(), wall.orElseThrow()),
+                new Change(now, now, Visit.of(ctx).signedIn().id(), basedOn));
+        ctx.redirect(PATH + "?done", HttpStatus.SEE_OTHER);
+    }
+
+    private <T> Optional<T> chosen(Entered entered, String field, Optional<T> value) {
+        if (value.isEmpty()) {
+            entered.refuse(field, messages.text("labels.choose"));
+        }
+        return value;
+    }
+
+    private CustomsPage page(Entered entered, int basedOn, boolean done) {
+        List<Choice> labels = Arrays.stream(LabelSize.values())
+                .map(size -> Choice.of(size.name(), words(size.width(), size.height())))
+                .toList();
+        List<Choice> sheets = Arrays.stream(SheetSize.values())
+                .map(size -> new Choice(
+                        size.name(), messages.text("labels.sheet." + size.name()), words(size.width(), size.height())))
+                .toList();
+        List<Choice> walls = List.of(
+                new Choice(SHOWN, messages.text("labels.wall.shown"), messages.text("labels.wall.shown.note")),
+                new Choice(HIDDEN, messages.text("labels.wall.hidden"), messages.text("labels.wall.hidden.note")));
+        Versioned<HouseCustoms> now = store.customs(clock.instant());
+        return new CustomsPage(
+                messages.text("labels.customs"),
+                done,
+                basedOn,
+                now.version().number() == 0
+                        ? messages.text("labels.customs.usual")
+                        : messages.text(
+                                "labels.customs.since", texts.at(now.version().validFrom())),
+                entered.field(ITEM, messages.text("labels.customs.item")),
+                entered.field(BAG, messages.text("labels.customs.bag")),
+                labels,
+                entered.field(SHEET, messages.text("labels.customs.sheet")),
+                sheets,
+                entered.field(WALL, messages.text("labels.customs.wall")),
+                walls);
+    }
+
+    private String words(double width, double height) {
+        return messages.text("labels.size", texts.number(width), texts.number(height));
+    }
+}

@@ -1,0 +1,108 @@
+package bagclock.labels;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Lays a label out: the code at the left, beside it tag, sentence and lines, the caution across the foot. The type is as
+ * large as the label allows.
+ */
+final class LabelDrawing {
+    /** No line is set smaller (mm): about 4.8 points, the least that a thermal printer of 203 dpi prints legibly. */
+    static final double SMALLEST = 1.7;
+
+    private static final double MARGIN = 1.5;
+    private static final double GAP = 1.2;
+    private static final double LEADING = 1.16;
+    private static final double LARGEST_SCALE = 2.4;
+    private static final double STEP = 0.02;
+    private static final double TAG = 4.6;
+    private static final double SENTENCE = 3.3;
+    private static final double PLAIN = 2.5;
+    private static final double CAUTION = 2.2;
+    private static final double CODE_OF_HEIGHT = 0.42;
+    private static final double CODE_OF_WIDTH = 0.24;
+
+    private final Typeface type;
+    private final LabelText text;
+    private final double width;
+    private final double height;
+
+    private LabelDrawing(Typeface type, LabelText text, double width, double height) {
+        this.type = type;
+        this.text = text;
+        this.width = width;
+        this.height = height;
+    }
+
+    /** The label in millimetres; lines that don't fit at the smallest type are left out from the end. */
+    static Drawing of(Typeface type, LabelText text, double width, double height) {
+        LabelText rest = text;
+        while (true) {
+            LabelDrawing drawing = new LabelDrawing(type, rest, width, height);
+            for (double scale = LARGEST_SCALE; scale * CAUTION >= SMALLEST; scale -= STEP) {
+                List<Drawing.Line> lines = drawing.lines(scale);
+                if (drawing.fits(lines)) {
+                    return new Drawing(width, height, lines, drawing.code());
+                }
+            }
+            if (rest.lines().isEmpty()) {
+                throw new IllegalArgumentException("a label of " + width + " x " + height + " mm is too small");
+            }
+            rest = new LabelText(
+                    text.tag(),
+                    text.sentence(),
+                    rest.lines().subList(0, rest.lines().size() - 1),
+                    text.caution());
+        }
+    }
+
+    private double side() {
+        return Math.min(height * CODE_OF_HEIGHT, width * CODE_OF_WIDTH);
+    }
+
+    private List<Drawing.Box> code() {
+        return Matrix.of(text.tag(), MARGIN, MARGIN, side());
+    }
+
+    private List<Drawing.Line> lines(double scale) {
+        double x = MARGIN + side() + GAP;
+        List<Drawing.Line> lines = new ArrayList<>();
+        double y = MARGIN;
+        y = set(lines, text.tag(), TAG * scale, x, y);
+        y = set(lines, text.sentence(), SENTENCE * scale, x, y);
+        for (String line : text.lines()) {
+            double size = Math.max(SMALLEST, PLAIN * scale);
+            y = set(lines, line, size, isBelowCode(y) ? MARGIN : x, y);
+        }
+        double below = Math.max(y, MARGIN + side()) + GAP / 2;
+        double foot = set(new ArrayList<>(), text.caution(), CAUTION * scale, MARGIN, below) - below;
+        set(lines, text.caution(), CAUTION * scale, MARGIN, Math.max(below, height - MARGIN - foot));
+        return lines;
+    }
+
+    /** Under the code the whole width is free. */
+    private boolean isBelowCode(double y) {
+        return y >= MARGIN + side();
+    }
+
+    private double set(List<Drawing.Line> lines, String words, double size, double x, double y) {
+        double next = y;
+        for (String line : type.wrapped(words, size, width - MARGIN - x)) {
+            next += size * LEADING;
+            double base = next - size * (LEADING - 0.9);
+            lines.add(new Drawing.Line(line, x, base, size, type.width(line, size)));
+        }
+        return next;
+    }
+
+    private boolean fits(List<Drawing.Line> lines) {
+        Drawing.Line last = lines.get(lines.size() - 1);
+        boolean wide = lines.stream().anyMatch(line -> line.x() + line.width() > width - MARGIN + 0.01);
+        return !wide && last.y() + last.size() * (LEADING - 0.9) <= height - MARGIN + 0.01 && tagOnOneLine(lines);
+    }
+
+    private boolean tagOnOneLine(List<Drawing.Line> lines) {
+        return lines.get(0).text().equals(type.shown(text.tag()));
+    }
+}

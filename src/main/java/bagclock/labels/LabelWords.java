@@ -1,0 +1,176 @@
+package bagclock.labels;
+
+import bagclock.core.exposure.CardRule;
+import bagclock.core.exposure.DryPack;
+import bagclock.core.exposure.PartHistory;
+import bagclock.core.heat.Answer;
+import bagclock.core.heat.BakeOffer;
+import bagclock.core.heat.Verdict;
+import bagclock.core.quantity.RelativeHumidity;
+import bagclock.core.standard.Level;
+import bagclock.core.standard.Rating;
+import bagclock.desk.ItemView;
+import bagclock.ledger.Item;
+import bagclock.platform.AnswerTexts;
+import bagclock.platform.Messages;
+import bagclock.platform.Texts;
+import bagclock.register.PartType;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** What the labels say. A label outlives its moment, so every time stands there with its date. */
+final class LabelWords {
+    private final Messages messages;
+    private final Texts texts;
+    private final AnswerTexts answers;
+
+    LabelWords(Texts texts) {
+        this.messages = texts.messages();
+        this.texts = texts;
+        this.answers = new AnswerTexts(messages, texts);
+    }
+
+    /** The label of an item as it is now. */
+    LabelText item(ItemView view, PartHistory history) {
+        List<String> lines = new ArrayList<>();
+        lines.add(part(view));
+        lines.add(level(view));
+        if (view.item().where() == Item.Where.BAG) {
+            DryPack.last(history).ifPresent(bag -> lines.add(shelf(bag)));
+        }
+        lines.addAll(bakes(view.answer()));
+        lines.add(messages.text("labels.as-of", texts.at(history.moment())));
+        return new LabelText(view.item().tag(), sentence(view), lines, messages.text("labels.caution.item"));
+    }
+
+    /** The label of a bag that the site closed. */
+    LabelText bag(ItemView view, PartHistory history) {
+        List<String> lines = new ArrayList<>();
+        Optional<DryPack> bag = DryPack.last(history).filter(one -> view.item().where() == Item.Where.BAG);
+        bag.ifPresent(one -> lines.add(messages.text("labels.shelf", texts.at(one.shelfEndsAt()))));
+        lines.add(part(view));
+        lines.add(level(view));
+        afterOpening(view.answer()).ifPresent(lines::add);
+        card(view).ifPresent(lines::add);
+        lines.addAll(bakes(view.answer()));
+        String sentence = bag.map(one -> messages.text("labels.closed", texts.at(one.closedAt())))
+                .orElseGet(() -> messages.text("labels.not-closed"));
+        return new LabelText(view.item().tag(), sentence, lines, messages.text("labels.caution.bag"));
+    }
+
+    private String part(ItemView view) {
+        return messages.text("labels.part", view.item().partType(), view.item().quantity());
+    }
+
+    private String level(ItemView view) {
+        PartType type = view.partType().fact();
+        return messages.text(
+                "labels.level", type.part().ratings().stream().map(this::rating).collect(Collectors.joining("; ")));
+    }
+
+    private String rating(Rating rating) {
+        String level = rating.level().map(Level::code).orElseGet(() -> messages.text("labels.level.unknown"));
+        return rating.peak()
+                .map(peak -> messages.text("labels.level.at", level, texts.temperature(peak)))
+                .orElse(level);
+    }
+
+    private String sentence(ItemView view) {
+        Answer answer = view.answer();
+        return switch (answer.verdict()) {
+            case CLEAR -> answer.until().map(until -> byWhen(view, until)).orElseGet(() -> standing(answer));
+            case WAIT ->
+                answer.until()
+                        .map(until -> messages.text("labels.wait.until", texts.at(until)))
+                        .orElseGet(() -> messages.text("labels.wait"));
+            case BAKE -> messages.text("labels.bake-first");
+            case HOLD ->
+                view.item().where() == Item.Where.BAG
+                        ? messages.text("labels.in-bag")
+                        : messages.text(
+                                "labels.hold", answers.finding(answer.reasons().get(0)));
+        };
+    }
+
+    private String byWhen(ItemView view, Instant until) {
+        String end = texts.at(until);
+        return view.item()
+                .placeCode()
+                .map(place -> messages.text("labels.until.at", end, place))
+                .orElseGet(() -> messages.text("labels.until", end));
+    }
+
+    private String standing(Answer answer) {
+        return answer.floorLife()
+                .remainingHours()
+                .map(left -> messages.text("labels.paused", hours(left)))
+                .orElseGet(() -> messages.text("labels.no-limit"));
+    }
+
+    private String shelf(DryPack bag) {
+        return messages.text("labels.closed-shelf", texts.at(bag.closedAt()), texts.at(bag.shelfEndsAt()));
+    }
+
+    /** What is left of the floor life; of a clock that a bag does not stop, when it ends. */
+    private Optional<String> afterOpening(Answer answer) {
+        return answer.floorLife()
+                .endsAt()
+                .map(end -> messages.text("labels.runs-on", texts.at(end)))
+                .or(() -> answer.floorLife()
+                        .remainingHours()
+                        .map(left -> messages.text("labels.after-opening", hours(left))));
+    }
+
+    private Optional<String> card(ItemView view) {
+        return view.partType().fact().part().ratings().stream()
+                .flatMap(rating -> rating.level().stream())
+                .filter(Level::hasFloorLife)
+                .max(Comparator.naturalOrder())
+                .map(level ->
+                        messages.text("labels.card", texts.humidity(new RelativeHumidity(CardRule.neededSpot(level)))));
+    }
+
+    /** The shortest bake that is allowed as it is; and a shorter one that only the carrier bars. */
+    private List<String> bakes(Answer answer) {
+        List<String> lines = new ArrayList<>();
+        Optional<BakeOffer> here =
+                shortest(answer.bakes().stream().filter(BakeOffer::isAllowed).toList());
+        Optional<BakeOffer> elsewhere = shortest(
+                answer.bakes().stream().filter(LabelWords::barsOnlyCarrier).toList());
+        here.ifPresent(bake -> lines.add(messages.text("labels.bake", bake(bake))));
+        elsewhere
+                .filter(other -> here.filter(bake -> bake.time().compareTo(other.time()) <= 0)
+                        .isEmpty())
+                .ifPresent(other -> lines.add(messages.text("labels.bake.elsewhere", bake(other))));
+        if (lines.isEmpty() && answer.verdict() == Verdict.BAKE) {
+            lines.add(messages.text("labels.bake.ask"));
+        }
+        return lines;
+    }
+
+    private static boolean barsOnlyCarrier(BakeOffer bake) {
+        return !bake.isAllowed() && bake.bars().stream().allMatch(bar -> bar.code() == BakeOffer.BarCode.CARRIER);
+    }
+
+    private static Optional<BakeOffer> shortest(List<BakeOffer> bakes) {
+        return bakes.stream().min(Comparator.comparing(BakeOffer::time));
+    }
+
+    private String bake(BakeOffer bake) {
+        String words =
+                messages.text("labels.bake.words", texts.span(bake.time()), texts.temperature(bake.temperature()));
+        return bake.maxHumidity()
+                .map(most -> messages.text("labels.bake.dry", words, texts.humidity(most)))
+                .orElse(words);
+    }
+
+    private static String hours(BigDecimal hours) {
+        return hours.setScale(1, RoundingMode.DOWN).stripTrailingZeros().toPlainString();
+    }
+}

@@ -1,0 +1,199 @@
+package bagclock.labels;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import bagclock.HandClock;
+import bagclock.Site;
+import bagclock.Visitor;
+import bagclock.platform.Engine;
+import bagclock.platform.Role;
+import bagclock.platform.Settings;
+import bagclock.register.LabelSize;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Labels of the demonstration's items as they leave the printer: sizes, places, and the code read back. */
+class LabelSiteTest {
+    private static final HandClock CLOCK = new HandClock(Instant.parse("2026-03-12T14:20:00Z"));
+    private static final List<String> TAGS = List.of("R-401", "T-411", "T-416", "T-418", "T-431", "T-443");
+
+    private static Site site;
+
+    @BeforeAll
+    static void start() {
+        String url = Engine.H2.freshUrl();
+        site = Site.demo(new Settings("localhost", 0, Path.of("target"), url, ZoneId.of("Europe/Berlin"), true), CLOCK);
+    }
+
+    @AfterAll
+    static void stop() {
+        site.close();
+    }
+
+    private static Visitor clerk() {
+        return Visitor.ofDemo(site.port(), Role.CLERK);
+    }
+
+    private static byte[] pdf(String path) {
+        HttpResponse<byte[]> answer = clerk().file(path);
+        assertThat(answer.statusCode()).isEqualTo(200);
+        assertThat(answer.headers().firstValue("Content-Type")).contains("application/pdf");
+        return answer.body();
+    }
+
+    private static String query(LabelSize size, String kind) {
+        return "/labels/pdf?kind=" + kind + "&size=" + size.name() + "&tag=" + String.join("&tag=", TAGS);
+    }
+
+    @ParameterizedTest
+    @EnumSource(LabelSize.class)
+    void everyLabelHasItsVerySizeAndACodeThatIsReadBack(LabelSize size) {
+        byte[] pdf = pdf(query(size, "item"));
+        for (int i = 0; i < TAGS.size(); i++) {
+            PrintedPage page = PrintedPage.of(pdf, i);
+            assertThat(page.width).isCloseTo(size.width(), within(0.05));
+            assertThat(page.height).isCloseTo(size.height(), within(0.05));
+            double side = Math.min(size.height() * 0.42, size.width() * 0.24);
+            assertThat(page.code(0, 0, side + 2.2, side + 2.2)).isEqualTo(TAGS.get(i));
+            assertThat(page.text).contains(TAGS.get(i)).contains("Takes up moisture");
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(LabelSize.class)
+    void nothingLiesOutsideTheMarginAndNoLetterIsTooSmall(LabelSize size) {
+        byte[] pdf = pdf(query(size, "bag"));
+        for (int i = 0; i < TAGS.size(); i++) {
+            PrintedPage page = PrintedPage.of(pdf, i);
+            double[] ink = page.ink(0, 0, size.width(), size.height());
+            assertThat(ink[0]).as("left").isGreaterThanOrEqualTo(1.4);
+            assertThat(ink[1]).as("top").isGreaterThanOrEqualTo(1.4);
+            assertThat(ink[2]).as("right").isLessThanOrEqualTo(size.width() - 1.4);
+            assertThat(ink[3]).as("foot").isLessThanOrEqualTo(size.height() - 1.4);
+            assertThat(page.letters.stream()
+                            .mapToDouble(letter -> letter.getYScale() * 25.4 / 72)
+                            .min()
+                            .orElseThrow())
+                    .isGreaterThanOrEqualTo(LabelDrawing.SMALLEST - 0.01);
+        }
+    }
+
+    /** One module of quiet zone: on a label of 57 x 32 mm the code of 12 modules begins at 1.5 mm + 13.44 mm / 14. */
+    @Test
+    void theCodeStandsWhereItShouldToATenthOfAMillimetre() {
+        PrintedPage page = PrintedPage.of(pdf("/labels/pdf?size=W57_H32&tag=R-401"), 0);
+        double side = 32 * 0.42;
+        double module = side / 14;
+        double[] ink = page.ink(0, 0, 1.5 + side, 1.5 + side);
+        assertThat(ink[0]).isCloseTo(1.5 + module, within(0.1));
+        assertThat(ink[1]).isCloseTo(1.5 + module, within(0.1));
+        assertThat(ink[2]).isCloseTo(1.5 + side - module, within(0.1));
+        assertThat(ink[3]).isCloseTo(1.5 + side - module, within(0.1));
+    }
+
+    @Test
+    void theItemLabelSaysByWhenInLocalTimeAndWhichBake() {
+        String open = PrintedPage.of(pdf("/labels/pdf?size=W100_H50&tag=T-411"), 0).text;
+        assertThat(open)
+                .contains("Heat must end by")
+                .contains("(CET)")
+                .contains("BENCH-1")
+                .contains("Level");
+        String spent = PrintedPage.of(pdf("/labels/pdf?size=W100_H50&tag=T-418"), 0).text;
+        assertThat(spent).contains("Bake before any heat.").contains("125 °C");
+    }
+
+    @Test
+    void theBagLabelSaysSealDateAndShelfLife() {
+        Document page = clerk().page("/items/R-405/bag-label");
+        String words = page.select("svg.print").attr("aria-label");
+        assertThat(words)
+                .contains("Dry pack closed Mon 23 Feb 2026 17:20 (CET)")
+                .contains("Shelf life to Tue 23 Feb 2027 17:20 (CET)")
+                .contains("10 % RH spot")
+                .contains("of floor life are left");
+    }
+
+    @Test
+    void thePageHasTheSameSizeAndNamesItsPaper() {
+        Document page = clerk().page("/items/R-401/label?size=W51_H25");
+        Element svg = page.selectFirst("svg.print");
+        assertThat(svg.attr("width")).isEqualTo("50.8mm");
+        assertThat(svg.attr("height")).isEqualTo("25.4mm");
+        assertThat(page.select("link[href=/labels/size/W51_H25]")).hasSize(1);
+        assertThat(clerk().get("/labels/size/W51_H25").body()).contains("@page { size: 50.8mm 25.4mm; margin: 0; }");
+        assertThat(clerk().get("/labels/size/x").statusCode()).isEqualTo(404);
+        assertThat(clerk().get("/items/nobody/label").statusCode()).isEqualTo(404);
+    }
+
+    /** Two columns of codes, 12 mm from the edge, 34 mm apart. */
+    @ParameterizedTest
+    @CsvSource({"0, 0, BENCH-1", "0, 1, DRY-5"})
+    void theSheetOfCodesIsReadBack(int row, int column, String expected) {
+        byte[] pdf = pdf("/places/codes/pdf");
+        PrintedPage page = PrintedPage.of(pdf, 0);
+        assertThat(page.width).isCloseTo(210, within(0.05));
+        assertThat(page.height).isCloseTo(297, within(0.05));
+        String code = page.code(11 + column * 93, 11 + row * 34, 24, 24);
+        assertThat(page.text).contains(code);
+        assertThat(List.of(expected, code)).doesNotContain("");
+    }
+
+    @Test
+    void everyPlaceAndActionHasACode() {
+        String words = clerk().page("/places/codes")
+                .select("svg.print")
+                .eachAttr("aria-label")
+                .toString();
+        assertThat(words)
+                .contains("DRY-10")
+                .contains("OVEN-3")
+                .contains("Tall oven")
+                .contains("DOOPEN")
+                .contains("Take the last scan back");
+    }
+
+    @Test
+    void anEngineerChoosesTheSizesForEveryone() {
+        Visitor engineer = Visitor.ofDemo(site.port(), Role.ENGINEER);
+        HttpResponse<String> refused = engineer.submit(
+                "/labels/customs",
+                "/labels/customs",
+                "item",
+                "W1_H1",
+                "bag",
+                "W100_H50",
+                "sheet",
+                "A4",
+                "wall",
+                "shown");
+        assertThat(refused.statusCode()).isEqualTo(422);
+        assertThat(org.jsoup.Jsoup.parse(refused.body()).select("#item-error").text())
+                .isEqualTo("Choose one.");
+        assertThat(clerk().get("/labels/customs").statusCode()).isEqualTo(403);
+
+        assertThat(choose(engineer, "W62_H29", "LETTER", "hidden").statusCode()).isEqualTo(303);
+        assertThat(clerk().page("/items/R-401/label").select("svg.print").attr("width"))
+                .isEqualTo("62.0mm");
+        assertThat(PrintedPage.of(pdf("/places/codes/pdf"), 0).width).isCloseTo(215.9, within(0.05));
+        assertThat(new Visitor(site.port()).get("/wall").statusCode()).isEqualTo(404);
+        assertThat(choose(engineer, "W70_H36", "A4", "shown").statusCode()).isEqualTo(303);
+    }
+
+    private static HttpResponse<String> choose(Visitor engineer, String item, String sheet, String wall) {
+        return engineer.submit(
+                "/labels/customs", "/labels/customs", "item", item, "bag", "W100_H50", "sheet", sheet, "wall", wall);
+    }
+}
