@@ -8,6 +8,8 @@ public enum Reason {
     EVENT_AFTER_MOMENT,
     /** Parts: event. A dry pack is closed: only opening, a wetting or a note of unknown exposure may follow. */
     BAG_IS_CLOSED,
+    /** Parts: the time told. A closed bag was to be put at a place, but then it was open. */
+    BAG_WAS_OPEN,
     /** Parts: event. The part is in an oven: only the end of the bake may follow. */
     PART_IS_IN_OVEN,
     /** Parts: event. An opening where no bag is closed. */

@@ -57,7 +57,7 @@ public sealed interface Command {
         }
     }
 
-    /** To a zone or a cabinet. */
+    /** To a zone or a cabinet; a closed bag with all that is in it. */
     record Move(Header header, String tag, String placeCode) implements Command {}
 
     /** The bag is closed by the site. */

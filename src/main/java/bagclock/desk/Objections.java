@@ -12,6 +12,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What speaks against the history that an item would have. */
 final class Objections {
@@ -61,6 +62,8 @@ final class Objections {
             ended = left == 0 || told.act() instanceof Act.JoinedInto;
             if (told.act() instanceof Act.SplitOff || told.act() instanceof Act.UsedUp || ended) {
                 takenOut(told);
+            } else if (told.act() instanceof Act.PutAt && !isInBag(told)) {
+                add(Reason.BAG_WAS_OPEN, told.at());
             }
         }
     }
@@ -73,6 +76,12 @@ final class Objections {
         } else if (place instanceof Place.Oven) {
             add(Reason.PART_IS_IN_OVEN, told.act().getClass().getSimpleName());
         }
+    }
+
+    /** Opened at that very millisecond, it was put there before. */
+    private boolean isInBag(Told told) {
+        return Stream.of(told.at(), told.at().minusMillis(1))
+                .anyMatch(at -> timeline.upTo(at).whereabouts().place() instanceof Place.Bag);
     }
 
     private void board() {

@@ -2,6 +2,7 @@ package bagclock.desk;
 
 import bagclock.core.Reason;
 import bagclock.core.exposure.Event;
+import bagclock.core.exposure.Place;
 import bagclock.core.exposure.Zone;
 import bagclock.core.quantity.RelativeHumidity;
 import bagclock.core.standard.CarrierLimit;
@@ -127,6 +128,9 @@ final class Planning {
         if (place.isPresent() && place.get() instanceof KnownPlace.BakeOven) {
             known.refuse(Reason.OVEN_NEEDS_A_BAKE, move.placeCode());
         }
+        if (isInBag(move)) {
+            return known.plan(new Draft(move.tag(), at(move), new Act.PutAt(move.placeCode())));
+        }
         if (place.isPresent() && place.get() instanceof KnownPlace.DryCabinet cabinet) {
             Optional<Zone> log = cabinet.logged() ? Optional.of(cabinet.zone()) : Optional.empty();
             return known.plan(
@@ -134,6 +138,12 @@ final class Planning {
                     new Event.ToDryStorage(at(move), Optional.of(cabinet.limit().limit()), log));
         }
         return known.plan(move, new Event.ToFloor(at(move), place.map(KnownPlace::zone)));
+    }
+
+    /** A closed bag is put somewhere with all that is in it: that is no event of the parts. */
+    private boolean isInBag(Command.Move move) {
+        return ledger.timeline(tx, move.tag())
+                .fold(timeline -> timeline.upTo(at(move)).whereabouts().place() instanceof Place.Bag, refused -> false);
     }
 
     private Plan reseal(Command.Reseal reseal, Lookup known) {

@@ -9,9 +9,9 @@ final class CodeSheet {
     private static final double CODE = 22;
     private static final double ROW = 34;
     private static final double GAP = 3;
-    private static final int COLUMNS = 2;
-    private static final double LARGE = 5;
-    private static final double PLAIN = 3.6;
+    private static final int COLUMNS = 3;
+    private static final double LARGE = 4.6;
+    private static final double PLAIN = 3.4;
     private static final double LEADING = 1.25;
 
     private final Typeface type;

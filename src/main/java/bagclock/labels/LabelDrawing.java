@@ -15,6 +15,7 @@ final class LabelDrawing {
     private static final double GAP = 1.2;
     private static final double LEADING = 1.16;
     private static final double LARGEST_SCALE = 2.4;
+    private static final double SMALLEST_SCALE = 0.56;
     private static final double STEP = 0.02;
     private static final double TAG = 4.6;
     private static final double SENTENCE = 3.3;
@@ -40,7 +41,7 @@ final class LabelDrawing {
         LabelText rest = text;
         while (true) {
             LabelDrawing drawing = new LabelDrawing(type, rest, width, height);
-            for (double scale = LARGEST_SCALE; scale * CAUTION >= SMALLEST; scale -= STEP) {
+            for (double scale = LARGEST_SCALE; scale >= SMALLEST_SCALE; scale -= STEP) {
                 List<Drawing.Line> lines = drawing.lines(scale);
                 if (drawing.fits(lines)) {
                     return new Drawing(width, height, lines, drawing.code());
@@ -72,12 +73,12 @@ final class LabelDrawing {
         y = set(lines, text.tag(), TAG * scale, x, y);
         y = set(lines, text.sentence(), SENTENCE * scale, x, y);
         for (String line : text.lines()) {
-            double size = Math.max(SMALLEST, PLAIN * scale);
-            y = set(lines, line, size, isBelowCode(y) ? MARGIN : x, y);
+            y = set(lines, line, Math.max(SMALLEST, PLAIN * scale), isBelowCode(y) ? MARGIN : x, y);
         }
+        double size = Math.max(SMALLEST, CAUTION * scale);
         double below = Math.max(y, MARGIN + side()) + GAP / 2;
-        double foot = set(new ArrayList<>(), text.caution(), CAUTION * scale, MARGIN, below) - below;
-        set(lines, text.caution(), CAUTION * scale, MARGIN, Math.max(below, height - MARGIN - foot));
+        double foot = set(new ArrayList<>(), text.caution(), size, MARGIN, below) - below;
+        set(lines, text.caution(), size, MARGIN, Math.max(below, height - MARGIN - foot));
         return lines;
     }
 

@@ -181,7 +181,7 @@ public final class LabelRoutes {
         SheetSize sheet = store.customs(now).fact().sheet();
         List<Print> prints = sheets(sheet, now).stream()
                 .map(drawing -> new Print(
-                        drawing.lines().stream().map(Drawing.Line::text).collect(Collectors.joining(", ")), drawing))
+                        drawing.lines().stream().map(Drawing.Line::text).collect(Collectors.joining(" ")), drawing))
                 .toList();
         pages.show(
                 ctx,

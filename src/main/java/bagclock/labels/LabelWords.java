@@ -17,6 +17,7 @@ import bagclock.platform.Texts;
 import bagclock.register.PartType;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -26,6 +27,8 @@ import java.util.stream.Collectors;
 
 /** What the labels say. A label outlives its moment, so every time stands there with its date. */
 final class LabelWords {
+    private static final Duration IN_HOURS_UP_TO = Duration.ofHours(96);
+
     private final Messages messages;
     private final Texts texts;
     private final AnswerTexts answers;
@@ -40,13 +43,14 @@ final class LabelWords {
     LabelText item(ItemView view, PartHistory history) {
         List<String> lines = new ArrayList<>();
         lines.add(part(view));
-        lines.add(level(view));
         if (view.item().where() == Item.Where.BAG) {
             DryPack.last(history).ifPresent(bag -> lines.add(shelf(bag)));
         }
-        lines.addAll(bakes(view.answer()));
-        lines.add(messages.text("labels.as-of", texts.at(history.moment())));
-        return new LabelText(view.item().tag(), sentence(view), lines, messages.text("labels.caution.item"));
+        if (view.item().where() != Item.Where.OVEN) {
+            lines.addAll(bakes(view.answer()));
+        }
+        String caution = messages.text("labels.caution.item", texts.at(history.moment()));
+        return new LabelText(view.item().tag(), sentence(view), lines, caution);
     }
 
     /** The label of a bag that the site closed. */
@@ -55,7 +59,6 @@ final class LabelWords {
         Optional<DryPack> bag = DryPack.last(history).filter(one -> view.item().where() == Item.Where.BAG);
         bag.ifPresent(one -> lines.add(messages.text("labels.shelf", texts.at(one.shelfEndsAt()))));
         lines.add(part(view));
-        lines.add(level(view));
         afterOpening(view.answer()).ifPresent(lines::add);
         card(view).ifPresent(lines::add);
         lines.addAll(bakes(view.answer()));
@@ -65,13 +68,12 @@ final class LabelWords {
     }
 
     private String part(ItemView view) {
-        return messages.text("labels.part", view.item().partType(), view.item().quantity());
+        return messages.text("labels.part", view.item().partType(), view.item().quantity(), level(view));
     }
 
     private String level(ItemView view) {
         PartType type = view.partType().fact();
-        return messages.text(
-                "labels.level", type.part().ratings().stream().map(this::rating).collect(Collectors.joining("; ")));
+        return type.part().ratings().stream().map(this::rating).collect(Collectors.joining("; "));
     }
 
     private String rating(Rating rating) {
@@ -163,11 +165,17 @@ final class LabelWords {
     }
 
     private String bake(BakeOffer bake) {
-        String words =
-                messages.text("labels.bake.words", texts.span(bake.time()), texts.temperature(bake.temperature()));
+        String words = messages.text("labels.bake.words", time(bake.time()), texts.temperature(bake.temperature()));
         return bake.maxHumidity()
                 .map(most -> messages.text("labels.bake.dry", words, texts.humidity(most)))
                 .orElse(words);
+    }
+
+    /** Short bakes in hours, long ones in days, as the trade tells them. */
+    private String time(Duration time) {
+        return time.toMinutesPart() == 0 && time.compareTo(IN_HOURS_UP_TO) <= 0
+                ? messages.text("span.hours", time.toHours())
+                : texts.span(time);
     }
 
     private static String hours(BigDecimal hours) {

@@ -59,11 +59,17 @@ public sealed interface Act {
         }
     }
 
+    /** The closed bag was put at a place; no clock depends on it. */
+    record PutAt(String placeCode) implements Act {}
+
     /** The corrected entry did not happen. */
     record TakenBack() implements Act {}
 
     /** Whether both are the same event at whatever time, with the same notes. */
     default boolean saysTheSameAs(Act other) {
+        if (this instanceof PutAt) {
+            return equals(other);
+        }
         return this instanceof Happened mine
                 && other instanceof Happened theirs
                 && mine.notes().equals(theirs.notes())

@@ -29,6 +29,7 @@ final class ActJson {
             Act.Joined.class, "joined",
             Act.JoinedInto.class, "joined-into",
             Act.UsedUp.class, "used-up",
+            Act.PutAt.class, "put-at",
             Act.TakenBack.class, "taken-back");
 
     private ActJson() {}
@@ -75,6 +76,8 @@ final class ActJson {
             joined.others().forEach(o -> others.addObject().put("tag", o.tag()).put("seq", o.seq()));
         } else if (act instanceof Act.JoinedInto into) {
             json.put("keeper", into.keeper());
+        } else if (act instanceof Act.PutAt put) {
+            json.put("place", put.placeCode());
         }
     }
 
@@ -117,6 +120,7 @@ final class ActJson {
             case "joined-into" -> new Act.JoinedInto(json.path("keeper").asText());
             case "used-up" ->
                 new Act.UsedUp(quantity(json), json.path("workOrder").asText(), boards(json));
+            case "put-at" -> new Act.PutAt(json.path("place").asText());
             case "taken-back" -> new Act.TakenBack();
             default -> throw new IllegalStateException("no act has the word " + word);
         };

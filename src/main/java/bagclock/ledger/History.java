@@ -178,7 +178,22 @@ public record History(String tag, List<Entry> entries, List<Told> told) {
         if (floor) {
             return standing;
         }
-        return where.place() instanceof Place.Bag bag ? bag.zone().map(zone -> zone.name()) : lastPlace(before);
+        return where.place() instanceof Place.Bag bag
+                ? putAt().or(() -> bag.zone().map(zone -> zone.name()))
+                : lastPlace(before);
+    }
+
+    /** Where the bag was put since it was closed. */
+    private Optional<String> putAt() {
+        Optional<String> place = Optional.empty();
+        for (Told t : told) {
+            if (t.act() instanceof Act.PutAt put) {
+                place = Optional.of(put.placeCode());
+            } else if (t.event().filter(Event.Resealed.class::isInstance).isPresent()) {
+                place = Optional.empty();
+            }
+        }
+        return place;
     }
 
     private Optional<String> lastPlace(Item before) {

@@ -24,7 +24,7 @@ final class ActForms {
 
     private ActForms() {}
 
-    private static final Set<String> IN_A_BAG = Set.of("open", "wet", "unknown");
+    private static final Set<String> IN_A_BAG = Set.of("open", "move", "wet", "unknown");
 
     /** The acts that are possible where the item is; what the desk thinks of them is its own matter. */
     static List<ActForm> of(Item item) {

@@ -1,8 +1,10 @@
 package bagclock.stock;
 
+import bagclock.desk.ActionCode;
 import bagclock.desk.Command;
 import bagclock.desk.Desk;
 import bagclock.desk.ItemView;
+import bagclock.ledger.CheckDigit;
 import bagclock.platform.Entered;
 import bagclock.platform.Pages;
 import bagclock.platform.Secret;
@@ -51,8 +53,48 @@ final class CounterRoutes {
         } else if (store.place(code, now).isPresent()) {
             ctx.redirect("/items?place=" + code, HttpStatus.SEE_OTHER);
         } else {
-            pages.refuse(ctx, page(ctx, "", new Told(false, words.text("stock.scan.unknown", code), "")));
+            ActionCode.of(code)
+                    .filter(action -> !action.needsItem() && action != ActionCode.UNDO)
+                    .ifPresentOrElse(
+                            action -> act(ctx, action, ""), () -> pages.refuse(ctx, page(ctx, "", unknown(code))));
         }
+    }
+
+    /** A drawn tag tells a wrong digit by itself. */
+    private Told unknown(String code) {
+        return CheckDigit.isMisread(code)
+                ? new Told(false, words.text("stock.scan.misread", code), words.text("stock.scan.misread.text"))
+                : new Told(false, words.text("stock.scan.unknown", code), "");
+    }
+
+    private void act(Context ctx, ActionCode action, String held) {
+        if (action.needsItem() && held.isEmpty()) {
+            Told told = new Told(false, words.text("stock.scan.item-first", action.code()), "");
+            pages.refuse(ctx, page(ctx, "", told));
+        } else if (action == ActionCode.UNDO) {
+            takeBack(ctx);
+        } else {
+            ctx.redirect(address(action, "/items/" + held), HttpStatus.SEE_OTHER);
+        }
+    }
+
+    private static String address(ActionCode action, String item) {
+        return switch (action) {
+            case OPEN -> item + "/acts/open";
+            case CLOSE -> item + "/dry-pack";
+            case SPLIT -> item + "/acts/split";
+            case JOIN -> item + "/acts/join";
+            case USE -> item + "/acts/use-up";
+            case PRINT -> item + "/label";
+            case RECEIVE -> "/stock/receive";
+            case DELIVER -> "/stock/delivery";
+            case UNDO -> "/stock";
+        };
+    }
+
+    /** The form's key, or a fresh one. */
+    static String key(Entered entered) {
+        return entered.text(FieldNames.KEY).isEmpty() ? Secret.token() : entered.text(FieldNames.KEY);
     }
 
     private void scan(Context ctx) {
@@ -61,12 +103,15 @@ final class CounterRoutes {
         String code = entered.text(FieldNames.CODE);
         String held = entered.text(FieldNames.HELD);
         Optional<KnownPlace> place = store.place(code, now);
+        Optional<ActionCode> action = ActionCode.of(code);
         if (desk.item(code, now).isPresent()) {
             pages.show(ctx, page(ctx, code, Told.NOTHING));
+        } else if (place.isEmpty() && action.isPresent()) {
+            act(ctx, action.get(), held);
         } else if (place.isEmpty()) {
-            pages.refuse(ctx, page(ctx, held, new Told(false, words.text("stock.scan.unknown", code), "")));
+            pages.refuse(ctx, page(ctx, held, unknown(code)));
         } else if (held.isEmpty()) {
-            pages.refuse(ctx, page(ctx, "", new Told(false, words.text("stock.scan.item-first", code), "")));
+            pages.show(ctx, page(ctx, "", Told.NOTHING).at(place.get()));
         } else if (place.get() instanceof KnownPlace.BakeOven) {
             ctx.redirect("/ovens/load?oven=" + code + "&tag=" + held, HttpStatus.SEE_OTHER);
         } else {
@@ -76,8 +121,7 @@ final class CounterRoutes {
 
     private void move(Context ctx, Entered entered, String held, KnownPlace place) {
         Instant now = clock.instant();
-        String key = entered.text(FieldNames.KEY).isEmpty() ? Secret.token() : entered.text(FieldNames.KEY);
-        Command.Header header = new Command.Header(Visit.of(ctx).signedIn().id(), now, key);
+        Command.Header header = new Command.Header(Visit.of(ctx).signedIn().id(), now, key(entered));
         desk.handle(new Command.Move(header, held, place.code()), now)
                 .fold(
                         receipt -> {
@@ -102,8 +146,7 @@ final class CounterRoutes {
     private void takeBack(Context ctx) {
         Instant now = clock.instant();
         Entered entered = Entered.of(ctx, words.texts());
-        String key = entered.text(FieldNames.KEY).isEmpty() ? Secret.token() : entered.text(FieldNames.KEY);
-        Command.Header header = new Command.Header(Visit.of(ctx).signedIn().id(), now, key);
+        Command.Header header = new Command.Header(Visit.of(ctx).signedIn().id(), now, key(entered));
         desk.handle(new Command.TakeBackLast(header), now)
                 .fold(
                         receipt -> {
@@ -133,7 +176,7 @@ final class CounterRoutes {
                 .toList();
         String heldWords =
                 held.isEmpty() ? "" : desk.item(held, now).map(this::held).orElse("");
-        return new CounterPage(words.text("door.stock"), held, heldWords, Secret.token(), told, scans, places);
+        return new CounterPage(words.text("door.stock"), held, heldWords, "", "", Secret.token(), told, scans, places);
     }
 
     private String held(ItemView view) {

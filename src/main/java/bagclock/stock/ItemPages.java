@@ -26,7 +26,18 @@ final class ItemPages {
 
     /** The forms by which an entry is told anew, by the entry's word. */
     private static final Map<String, String> CORRECTED_BY = Map.of(
-            "opened", "open", "to-floor", "move", "to-dry-storage", "move", "resealed", "reseal", "mounted", "mount");
+            "opened",
+            "open",
+            "to-floor",
+            "move",
+            "to-dry-storage",
+            "move",
+            "resealed",
+            "reseal",
+            "put-at",
+            "move",
+            "mounted",
+            "mount");
 
     private final Words words;
     private final Texts texts;
@@ -56,14 +67,29 @@ final class ItemPages {
                         .map(step -> new ItemPage.Step(words.step(step), href(step, item)))
                         .toList(),
                 facts(view, now),
-                ActForms.of(item).stream()
-                        .map(form -> new ItemPage.Link(
-                                "/items/" + item.tag() + "/acts/" + form.name(), words.text("stock." + form.name())))
-                        .toList(),
+                acts(item),
                 LifeLines.of(view.timeline(), answer, words, now),
                 answer.trail().stream().map(entry -> trail(entry, answer, now)).toList(),
                 lines(view.lines(), item, now),
                 family(view));
+    }
+
+    private List<ItemPage.Link> acts(Item item) {
+        String path = "/items/" + item.tag();
+        List<ItemPage.Link> acts = new ArrayList<>();
+        ActForms.of(item)
+                .forEach(form ->
+                        acts.add(new ItemPage.Link(path + "/acts/" + form.name(), words.text("stock." + form.name()))));
+        if (item.where() == Item.Where.FLOOR || item.where() == Item.Where.CABINET) {
+            acts.add(new ItemPage.Link(path + "/dry-pack", words.text("stock.pack")));
+        }
+        if (item.where() == Item.Where.BAG) {
+            acts.add(new ItemPage.Link(path + "/bag-label", words.text("stock.label.bag")));
+        }
+        if (!item.ended()) {
+            acts.add(new ItemPage.Link(path + "/label", words.text("stock.label")));
+        }
+        return acts;
     }
 
     private static String href(StepCode step, Item item) {

@@ -12,6 +12,10 @@ public final class StockRoutes {
     private final CounterRoutes counter;
     private final ActRoutes acts;
     private final ItemRoutes items;
+    private final DeliveryRoutes delivery;
+    private final TrolleyRoutes trolley;
+    private final CountRoutes count;
+    private final DryPackRoutes dryPack;
 
     /** Routes of one site. */
     public StockRoutes(Database database, Desk desk, Pages pages, Texts texts, Clock clock) {
@@ -20,6 +24,10 @@ public final class StockRoutes {
         this.counter = new CounterRoutes(desk, store, pages, words, clock);
         this.acts = new ActRoutes(desk, store, pages, words, clock);
         this.items = new ItemRoutes(desk, store, pages, words, clock);
+        this.delivery = new DeliveryRoutes(desk, store, pages, words, clock);
+        this.trolley = new TrolleyRoutes(desk, store, pages, words, clock);
+        this.count = new CountRoutes(desk, store, pages, words, clock);
+        this.dryPack = new DryPackRoutes(desk, pages, words, clock);
     }
 
     /** Declares the routes. */
@@ -27,5 +35,9 @@ public final class StockRoutes {
         counter.register(routes);
         acts.register(routes);
         items.register(routes);
+        delivery.register(routes);
+        trolley.register(routes);
+        count.register(routes);
+        dryPack.register(routes);
     }
 }

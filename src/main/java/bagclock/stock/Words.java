@@ -96,6 +96,9 @@ final class Words {
         } else if (act instanceof Act.UsedUp used) {
             return used.workOrder() + ", " + text("stock.pieces", used.quantity());
         }
+        if (act instanceof Act.PutAt put) {
+            return put.placeCode();
+        }
         return act instanceof Act.JoinedInto into ? into.keeper() : "";
     }
 

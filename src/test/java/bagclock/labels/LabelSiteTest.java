@@ -67,7 +67,10 @@ class LabelSiteTest {
             assertThat(page.height).isCloseTo(size.height(), within(0.05));
             double side = Math.min(size.height() * 0.42, size.width() * 0.24);
             assertThat(page.code(0, 0, side + 2.2, side + 2.2)).isEqualTo(TAGS.get(i));
-            assertThat(page.text).contains(TAGS.get(i)).contains("Takes up moisture");
+            assertThat(page.text)
+                    .contains(TAGS.get(i))
+                    .contains("level")
+                    .contains("Takes up moisture. As of Thu 12 Mar 2026 15:20 (CET)");
         }
     }
 
@@ -110,9 +113,11 @@ class LabelSiteTest {
                 .contains("Heat must end by")
                 .contains("(CET)")
                 .contains("BENCH-1")
-                .contains("Level");
+                .contains("level");
         String spent = PrintedPage.of(pdf("/labels/pdf?size=W100_H50&tag=T-418"), 0).text;
-        assertThat(spent).contains("Bake before any heat.").contains("125 °C");
+        assertThat(spent).contains("Bake before any heat.").contains("48 h at 125 °C");
+        String smallest = PrintedPage.of(pdf("/labels/pdf?size=W51_H25&tag=R-407"), 0).text;
+        assertThat(smallest).contains("Heat must end by").contains("at 40 °C").contains("at 125 °C");
     }
 
     @Test
@@ -138,7 +143,7 @@ class LabelSiteTest {
         assertThat(clerk().get("/items/nobody/label").statusCode()).isEqualTo(404);
     }
 
-    /** Two columns of codes, 12 mm from the edge, 34 mm apart. */
+    /** Three columns of codes, 12 mm from the edge, 34 mm apart. */
     @ParameterizedTest
     @CsvSource({"0, 0, BENCH-1", "0, 1, DRY-5"})
     void theSheetOfCodesIsReadBack(int row, int column, String expected) {
@@ -146,7 +151,7 @@ class LabelSiteTest {
         PrintedPage page = PrintedPage.of(pdf, 0);
         assertThat(page.width).isCloseTo(210, within(0.05));
         assertThat(page.height).isCloseTo(297, within(0.05));
-        String code = page.code(11 + column * 93, 11 + row * 34, 24, 24);
+        String code = page.code(11 + column * 62, 11 + row * 34, 24, 24);
         assertThat(page.text).contains(code);
         assertThat(List.of(expected, code)).doesNotContain("");
     }
@@ -162,7 +167,7 @@ class LabelSiteTest {
                 .contains("OVEN-3")
                 .contains("Tall oven")
                 .contains("DOOPEN")
-                .contains("Take the last scan back");
+                .contains("DOUNDO");
     }
 
     @Test

@@ -117,7 +117,8 @@ class StockSiteTest {
     void aRefusalOfTheDeskIsSaidAndChangesNothing() {
         Visitor clerk = clerk();
         receive(clerk, "N-3");
-        HttpResponse<String> answer = act(clerk, "N-3", "move", "place", "LINE", "at", "2026-03-12T10:00");
+        HttpResponse<String> answer =
+                act(clerk, "N-3", "reseal", "desiccant", "yes", "card", "yes", "at", "2026-03-12T10:00");
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(Jsoup.parse(answer.body()).select("[role=alert]").text()).contains("Nothing was changed");
         assertThat(verdict(clerk, "N-3")).isEqualTo("Hold");
