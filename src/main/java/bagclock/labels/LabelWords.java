@@ -68,7 +68,12 @@ final class LabelWords {
     }
 
     private String part(ItemView view) {
-        return messages.text("labels.part", view.item().partType(), view.item().quantity(), level(view));
+        return messages.text(
+                "labels.part", view.item().partType(), pieces(view.item().quantity()), level(view));
+    }
+
+    private String pieces(long quantity) {
+        return quantity == 1 ? messages.text("labels.piece") : messages.text("labels.pieces", quantity);
     }
 
     private String level(ItemView view) {

@@ -34,7 +34,11 @@ final class DryPacking {
         Item item = view.item();
         boolean packable = PACKABLE.contains(item.where());
         checks.add(new Check(
-                packable, words.text(packable ? "stock.pack.out" : "stock.pack.not-out", words.where(item)), ""));
+                packable,
+                words.text(
+                        packable ? "stock.pack.out" : "stock.pack.not-out",
+                        words.text("stock.where." + item.where().name())),
+                ""));
         checks.add(life(view, now));
         note(view).ifPresent(checks::add);
         return checks;

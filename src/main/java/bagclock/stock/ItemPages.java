@@ -109,7 +109,7 @@ final class ItemPages {
         Answer.FloorLife life = view.answer().floorLife();
         List<ItemPage.Fact> facts = new ArrayList<>();
         facts.add(fact("stock.fact.where", words.where(item)));
-        facts.add(fact("stock.fact.quantity", words.text("stock.pieces", item.quantity())));
+        facts.add(fact("stock.fact.quantity", words.pieces(item.quantity())));
         facts.add(fact("stock.fact.level", levels(view.partType().fact())));
         facts.add(fact(
                 "stock.fact.clock",

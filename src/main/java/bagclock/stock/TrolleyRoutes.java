@@ -123,7 +123,7 @@ final class TrolleyRoutes {
                 String.join(",", there.stream().map(Item::tag).toList()),
                 there.stream()
                         .map(item -> new TrolleyPage.Item(
-                                item.tag(), item.partType() + ", " + words.text("stock.pieces", item.quantity())))
+                                item.tag(), item.partType() + ", " + words.pieces(item.quantity())))
                         .toList(),
                 store.places(now).stream()
                         .filter(place -> !(place instanceof KnownPlace.BakeOven)

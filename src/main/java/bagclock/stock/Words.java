@@ -88,13 +88,13 @@ final class Words {
         if (act instanceof Act.Happened happened) {
             return named(happened.notes());
         } else if (act instanceof Act.Received received) {
-            return received.partType() + ", " + text("stock.pieces", received.quantity());
+            return received.partType() + ", " + pieces(received.quantity());
         } else if (act instanceof Act.SplitOff split) {
-            return split.child() + ", " + text("stock.pieces", split.quantity());
+            return split.child() + ", " + pieces(split.quantity());
         } else if (act instanceof Act.SplitFrom from) {
-            return from.parent() + ", " + text("stock.pieces", from.quantity());
+            return from.parent() + ", " + pieces(from.quantity());
         } else if (act instanceof Act.UsedUp used) {
-            return used.workOrder() + ", " + text("stock.pieces", used.quantity());
+            return used.workOrder() + ", " + pieces(used.quantity());
         }
         if (act instanceof Act.PutAt put) {
             return put.placeCode();
@@ -109,6 +109,11 @@ final class Words {
                         .filter(notes::containsKey)
                         .map(notes::get)
                         .toList());
+    }
+
+    /** How many parts. */
+    String pieces(long quantity) {
+        return quantity == 1 ? text("stock.piece") : text("stock.pieces", quantity);
     }
 
     String where(Item item) {
