@@ -7,6 +7,8 @@ import java.util.List;
  * One item: the answer, why, what to do, its line of life, its trail and its ledger.
  *
  * @param verdict clear, wait, bake or hold
+ * @param acts what is done to most items
+ * @param otherActs what is done to few, folded away
  * @param done whether something was just written down
  */
 public record ItemPage(
@@ -21,6 +23,7 @@ public record ItemPage(
         List<Step> steps,
         List<Fact> facts,
         List<Link> acts,
+        List<Link> otherActs,
         LifeLine life,
         List<Trail> trail,
         List<Line> lines,

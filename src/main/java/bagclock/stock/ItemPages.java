@@ -17,10 +17,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** Puts one item into words. */
 final class ItemPages {
+    private static final Set<String> OFTEN = Set.of("open", "move", "reseal");
+
     private static final int HASH_SHOWN = 12;
     private static final int HOUR_DIGITS = 2;
 
@@ -68,28 +72,45 @@ final class ItemPages {
                         .toList(),
                 facts(view, now),
                 acts(item),
+                otherActs(item),
                 LifeLines.of(view.timeline(), answer, words, now),
                 answer.trail().stream().map(entry -> trail(entry, answer, now)).toList(),
                 lines(view.lines(), item, now),
                 family(view));
     }
 
+    /** What is done to most items. */
     private List<ItemPage.Link> acts(Item item) {
-        String path = "/items/" + item.tag();
-        List<ItemPage.Link> acts = new ArrayList<>();
-        ActForms.of(item)
-                .forEach(form ->
-                        acts.add(new ItemPage.Link(path + "/acts/" + form.name(), words.text("stock." + form.name()))));
-        if (item.where() == Item.Where.FLOOR || item.where() == Item.Where.CABINET) {
-            acts.add(new ItemPage.Link(path + "/dry-pack", words.text("stock.pack")));
-        }
+        List<ItemPage.Link> acts = forms(item, OFTEN::contains);
         if (item.where() == Item.Where.BAG) {
-            acts.add(new ItemPage.Link(path + "/bag-label", words.text("stock.label.bag")));
+            acts.add(link(item, "/bag-label", "stock.label.bag"));
         }
         if (!item.ended()) {
-            acts.add(new ItemPage.Link(path + "/label", words.text("stock.label")));
+            acts.add(link(item, "/label", "stock.label"));
         }
         return acts;
+    }
+
+    /** What is done to few. */
+    private List<ItemPage.Link> otherActs(Item item) {
+        List<ItemPage.Link> acts = forms(item, name -> !OFTEN.contains(name));
+        if (item.where() == Item.Where.FLOOR || item.where() == Item.Where.CABINET) {
+            acts.add(0, link(item, "/dry-pack", "stock.pack"));
+        }
+        return acts;
+    }
+
+    private List<ItemPage.Link> forms(Item item, Predicate<String> wanted) {
+        List<ItemPage.Link> links = new ArrayList<>();
+        ActForms.of(item).stream()
+                .map(ActForm::name)
+                .filter(wanted)
+                .forEach(name -> links.add(link(item, "/acts/" + name, "stock." + name)));
+        return links;
+    }
+
+    private ItemPage.Link link(Item item, String below, String label) {
+        return new ItemPage.Link("/items/" + item.tag() + below, words.text(label));
     }
 
     private static String href(StepCode step, Item item) {
