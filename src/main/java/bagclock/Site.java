@@ -9,6 +9,7 @@ import bagclock.demo.HarrowQuay;
 import bagclock.desk.Desk;
 import bagclock.labels.LabelRoutes;
 import bagclock.ovens.OvensRoutes;
+import bagclock.parts.PartsRoutes;
 import bagclock.people.AccountRoutes;
 import bagclock.people.Accounts;
 import bagclock.people.PeopleRoutes;
@@ -67,7 +68,8 @@ public final class Site implements AutoCloseable {
                 new Gate(signIns, messages, clock)::register,
                 new ErrorPages(pages, messages)::register,
                 live::register,
-                new AssessRoutes(AssessCommand.contract(), settings, messages)::register,
+                new AssessRoutes(AssessCommand.contract(() -> desk.standard(clock.instant())), settings, messages)
+                        ::register,
                 new SignInRoutes(accounts, signIns, pages, messages, new SignInRoutes.Site(settings, clock))::register,
                 new AccountRoutes(accounts, signIns, pages, messages, clock)::register,
                 new PeopleRoutes(accounts, pages, messages, texts, clock)::register,
@@ -76,6 +78,7 @@ public final class Site implements AutoCloseable {
                 new StockRoutes(database, desk, pages, texts, clock)::register,
                 new LabelRoutes(database, desk, pages, texts, clock)::register,
                 new WallRoutes(database, desk, pages, texts, clock)::register,
+                new PartsRoutes(database, desk, pages, texts, clock)::register,
                 new OvensRoutes(new OvensRoutes.Rooms(database, live), desk, pages, texts, clock)::register);
         this.server = Javalin.create(config -> configure(config, routes));
     }

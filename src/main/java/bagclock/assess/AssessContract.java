@@ -14,6 +14,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 
 /** One JSON text with a request, or with an array of them, in; one JSON text with the answers out. Stateless. */
 public final class AssessContract {
@@ -24,15 +25,24 @@ public final class AssessContract {
             .enable(SerializationFeature.INDENT_OUTPUT)
             .build();
 
-    private final Standard standard;
+    private final Supplier<Standard> tables;
     private final AnswerTexts text;
     private final AnswerWriter writer;
 
-    /** Answers by the tables of a standard, in the words of a text. */
-    public AssessContract(Standard standard, AnswerTexts text) {
-        this.standard = standard;
+    /**
+     * Answers by tables of the standard, in the words of a text.
+     *
+     * @param tables asked anew for each request, since a site may correct a cell
+     */
+    public AssessContract(Supplier<Standard> tables, AnswerTexts text) {
+        this.tables = tables;
         this.text = text;
         this.writer = new AnswerWriter(text);
+    }
+
+    /** Answers by these tables alone. */
+    public AssessContract(Standard standard, AnswerTexts text) {
+        this(() -> standard, text);
     }
 
     /**
@@ -80,6 +90,7 @@ public final class AssessContract {
     }
 
     private JsonNode one(JsonNode json) {
+        Standard standard = tables.get();
         AssessRequest request = RequestReader.read(json, text::refusal);
         request.part()
                 .flatMap(question -> SealedProof.refusal(standard, question.history()))

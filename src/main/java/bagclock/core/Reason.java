@@ -93,5 +93,45 @@ public enum Reason {
     /** Parts: column. */
     COLUMN_MISSING,
     /** The file can't be read from here on. */
-    FILE_UNREADABLE
+    FILE_UNREADABLE,
+    /** Parts: column. */
+    COLUMN_TWICE,
+    /** Parts: fields on the line, columns of the first line. */
+    LINE_OF_OTHER_LENGTH,
+    /** Parts: the name, the line it stood on first. */
+    NAMED_TWICE,
+    /** Parts: longest length. */
+    TEXT_TOO_LONG,
+    /** A line break or another character that can't be printed. */
+    TEXT_UNPRINTABLE,
+    /** Parts: text, the words that are known. */
+    WORD_UNKNOWN,
+    /** Parts: text. A whole number is asked for. */
+    NUMBER_NOT_WHOLE,
+    /** Parts: text. A comma before three digits: thousands, or a decimal comma? */
+    COMMA_UNCLEAR,
+    /** Parts: text, digits after the point. */
+    TOO_MANY_DECIMALS,
+    /** Parts: text, how an entry looks. */
+    ENTRY_UNREADABLE,
+    /** Parts: the most that are kept. */
+    TOO_MANY_ENTRIES,
+    /** Parts: peak. Two ratings of one peak. */
+    RATING_TWICE,
+    /** Of several ratings one has no peak. */
+    RATING_WITHOUT_PEAK,
+    /** Parts: temperature of the bake, the part's own limit. */
+    BAKE_ABOVE_OWN_LIMIT,
+    /** Parts: temperature of the bake, the highest rated peak. */
+    BAKE_ABOVE_PEAK,
+    /** Parts: temperature, humidity. Two lives in one cell of a maker's table. */
+    CELL_TWICE,
+    /** Parts: table, row, column. */
+    CELL_UNKNOWN,
+    /** Parts: text. */
+    CELL_VALUE_UNREADABLE,
+    /** Parts: text, the edition that counts here. */
+    EDITION_DIFFERS,
+    /** Parts: text. */
+    DATE_UNREADABLE
 }

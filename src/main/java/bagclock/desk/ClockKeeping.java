@@ -5,7 +5,6 @@ import bagclock.core.exposure.PartHistory;
 import bagclock.core.exposure.Place;
 import bagclock.core.exposure.Zone;
 import bagclock.core.exposure.ZoneLog.Reading;
-import bagclock.core.standard.Standard;
 import bagclock.ledger.Item;
 import bagclock.ledger.Ledger;
 import bagclock.platform.Transaction;
@@ -39,15 +38,15 @@ final class ClockKeeping {
 
     private static final int STALE_AT_ONCE = 100;
 
-    private final Standard standard;
+    private final Standards standards;
     private final Register register;
     private final Readings readings;
     private final Ledger ledger;
     private final Gathering gathering;
     private final ClockRowStore rows = new ClockRowStore();
 
-    ClockKeeping(Standard standard, Register register, Readings readings, Ledger ledger, Gathering gathering) {
-        this.standard = standard;
+    ClockKeeping(Standards standards, Register register, Readings readings, Ledger ledger, Gathering gathering) {
+        this.standards = standards;
         this.register = register;
         this.readings = readings;
         this.ledger = ledger;
@@ -96,7 +95,7 @@ final class ClockKeeping {
         private void refreshRows(String tag) {
             PartHistory history = gathering.of(tx, tag, now).history();
             List<ClockRow> fresh = new ArrayList<>();
-            for (Clocks.Worked worked : new Clocks(standard, history, this::air).rows(tag)) {
+            for (Clocks.Worked worked : new Clocks(standards.at(tx, now), history, this::air).rows(tag)) {
                 worked.lives().ifPresent(lives -> rows.keep(tx, lives));
                 fresh.add(worked.row());
             }

@@ -27,6 +27,7 @@ import bagclock.readings.Taken;
 import bagclock.readings.ZoneReading;
 import bagclock.register.CarrierKind;
 import bagclock.register.Change;
+import bagclock.register.ComparedCell;
 import bagclock.register.HouseCustoms;
 import bagclock.register.HouseRules;
 import bagclock.register.KnownPlace;
@@ -38,6 +39,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
@@ -53,7 +55,7 @@ public final class Desk {
     private static final Duration ONE_SCAN = Duration.ofSeconds(3);
 
     private final Database database;
-    private final Standard standard;
+    private final Standards standards;
     private final BiConsumer<Transaction, String> tell;
     private final Register register = new Register();
     private final Readings readings = new Readings();
@@ -65,13 +67,14 @@ public final class Desk {
     /**
      * Opens the desk.
      *
+     * @param standard as shipped; the site's own cell values are laid over it
      * @param tell notes a topic for open pages, within the transaction of the change
      */
     public Desk(Database database, Standard standard, BiConsumer<Transaction, String> tell) {
         this.database = database;
-        this.standard = standard;
+        this.standards = new Standards(standard, register);
         this.tell = tell;
-        this.clocks = new ClockKeeping(standard, register, readings, ledger, gathering);
+        this.clocks = new ClockKeeping(standards, register, readings, ledger, gathering);
     }
 
     /**
@@ -191,10 +194,11 @@ public final class Desk {
         HeatPlan asked = heat.plan();
         HeatPlan plan = new HeatPlan(at, asked.length(), asked.peakBody(), asked.purpose(), asked.local());
         Evidence evidence = gathering.of(tx, heat.tag(), at);
+        Standard standard = standards.at(tx, at);
         Answer answer = Assess.of(standard, new Question(evidence.history(), Optional.of(plan)));
         known.note(Notes.ANSWER, AnswerText.of(answer));
         known.note(Notes.INPUTS, evidence.sha256());
-        known.note(Notes.VERSIONS, standard.edition() + " " + evidence.versions());
+        known.note(Notes.VERSIONS, standards.version(tx, at) + " " + evidence.versions());
     }
 
     /**
@@ -207,7 +211,8 @@ public final class Desk {
         return database.read(tx -> {
             there(tx, tag);
             return Assess.of(
-                    standard, new Question(gathering.of(tx, tag, moment).history(), plan));
+                    standards.at(tx, moment),
+                    new Question(gathering.of(tx, tag, moment).history(), plan));
         });
     }
 
@@ -241,7 +246,7 @@ public final class Desk {
                 item,
                 gathering.partType(tx, item.partType(), moment),
                 timeline,
-                Assess.of(standard, new Question(evidence.history(), Optional.empty())),
+                Assess.of(standards.at(tx, moment), new Question(evidence.history(), Optional.empty())),
                 lines(ledger.history(tx, item.tag())),
                 lists.children(tx, item.tag()));
     }
@@ -276,12 +281,17 @@ public final class Desk {
     /** A row that shows the past, or has outlived itself, is worked out for the page that shows it. */
     private ItemRow replayed(Transaction tx, ItemRow row, Instant moment) {
         PartHistory history = gathering.of(tx, row.item().tag(), moment).history();
-        return row.with(new Clocks(standard, history, zone -> Optional.empty()).counting());
+        return row.with(new Clocks(standards.at(tx, moment), history, zone -> Optional.empty()).counting());
     }
 
     /** The parts on a board, by location. */
     public List<Item> onBoard(String boardSerial) {
         return database.read(tx -> ledger.onBoard(tx, boardSerial));
+    }
+
+    /** The tables that count at a moment: the shipped ones with the cells that the site has compared. */
+    public Standard standard(Instant moment) {
+        return database.read(tx -> standards.at(tx, moment));
     }
 
     /** The newest entries of a person, newest first. */
@@ -308,6 +318,28 @@ public final class Desk {
         keep(change, tx -> {
             register.add(tx, type, change);
             return clocks.rows().ofType(tx, type.number());
+        });
+    }
+
+    /** New part types and new versions, each with its change: all of them or, when one can't be kept, none. */
+    public void keepAll(Map<PartType, Change> types, Instant now) {
+        database.withTransaction(tx -> {
+            Set<String> touched = new LinkedHashSet<>();
+            types.forEach((type, change) -> {
+                register.add(tx, type, change);
+                touched.addAll(clocks.rows().ofType(tx, type.number()));
+            });
+            round(tx, now).refresh(touched);
+            tell.accept(tx, "register");
+        });
+    }
+
+    /** Cells compared with a copy of the standard; their values count in every answer from the change on. */
+    public void keep(List<ComparedCell> compared, Change change) {
+        keep(change, tx -> {
+            boolean differs = standards.differs(tx, compared, change.recordedAt());
+            register.add(tx, compared, change);
+            return differs ? clocks.rows().open(tx) : List.of();
         });
     }
 

@@ -1,5 +1,6 @@
 package bagclock.register;
 
+import bagclock.core.standard.CellKey;
 import bagclock.platform.ChangedMeanwhile;
 import bagclock.platform.Transaction;
 import java.time.Instant;
@@ -16,6 +17,7 @@ public final class Register {
     private final FactStore<PlaceRow> places = new FactStore<>("place_fact", "code", PlaceRow.class);
     private final FactStore<CarrierRow> carriers = new FactStore<>("carrier_fact", "name", CarrierRow.class);
     private final HouseRulesStore rules = new HouseRulesStore();
+    private final ComparedCellStore cells = new ComparedCellStore();
     private final HouseCustomsStore customs = new HouseCustomsStore();
 
     /** A new part type, or a new version of one. */
@@ -112,5 +114,27 @@ public final class Register {
     /** Every version of the site's rules, newest first. */
     public List<Versioned<HouseRules>> houseRulesVersions(Transaction tx) {
         return rules.versions(tx).stream().map(HouseRulesStore.Row::fact).toList();
+    }
+
+    /** Cells compared with a copy of the standard; at least one, each once. */
+    public void add(Transaction tx, List<ComparedCell> compared, Change change) {
+        cells.add(tx, compared, change.version());
+    }
+
+    /** The newest comparison of table cells; empty as long as nobody has compared any. */
+    public Optional<Version> comparison(Transaction tx, Instant moment) {
+        return cells.versionAt(tx, moment);
+    }
+
+    /** Of every cell that was ever compared its newest comparison, in no order. */
+    public List<Versioned<ComparedCell>> comparedCells(Transaction tx, Instant moment) {
+        return comparison(tx, moment)
+                .map(version -> cells.cells(tx, version.number()))
+                .orElse(List.of());
+    }
+
+    /** Every comparison of one cell, newest first. */
+    public List<Versioned<ComparedCell>> comparisonsOf(Transaction tx, CellKey key) {
+        return cells.versions(tx, key);
     }
 }

@@ -12,6 +12,8 @@ import bagclock.ledger.Item;
 import bagclock.platform.Texts;
 import bagclock.register.PartType;
 import java.math.RoundingMode;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -120,7 +122,7 @@ final class ItemPages {
             case RECORD_BAKE_END -> "/ovens";
             case CHANGE_CARRIER -> "/items/" + item.tag() + "/acts/carrier";
             case MEASURE_BODY, MEASURE_EDGES, ENTER_LEVEL, ENTER_BAKE_LIMIT, ENTER_MAKERS_BAKE, ENTER_LABEL_TIME ->
-                "/parts/" + item.partType();
+                "/parts/type?number=" + URLEncoder.encode(item.partType(), StandardCharsets.UTF_8);
             default -> "";
         };
     }

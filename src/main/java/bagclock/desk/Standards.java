@@ -1,0 +1,79 @@
+package bagclock.desk;
+
+import bagclock.core.standard.Cell;
+import bagclock.core.standard.CellKey;
+import bagclock.core.standard.SiteValue;
+import bagclock.core.standard.SiteValues;
+import bagclock.core.standard.Standard;
+import bagclock.platform.Transaction;
+import bagclock.register.ComparedCell;
+import bagclock.register.Register;
+import bagclock.register.Version;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
+
+/**
+ * The tables that count at a moment. Laid out once for each comparison; which one is the newest is asked of the database
+ * each time, since another node may have written it.
+ */
+final class Standards {
+    private static final int MOST_KEPT = 16;
+
+    private final Standard shipped;
+    private final Register register;
+
+    /** By the whole version, not its number alone: a number that was rolled back is given out again. */
+    private final Map<Version, Standard> laidOut = new ConcurrentHashMap<>();
+
+    Standards(Standard shipped, Register register) {
+        this.shipped = shipped;
+        this.register = register;
+    }
+
+    Standard at(Transaction tx, Instant moment) {
+        Optional<Version> version = register.comparison(tx, moment);
+        return version.isEmpty() ? shipped : laidOut(tx, version.get(), moment);
+    }
+
+    private Standard laidOut(Transaction tx, Version version, Instant moment) {
+        Standard known = laidOut.get(version);
+        if (known != null) {
+            return known;
+        }
+        List<SiteValue> values = register.comparedCells(tx, moment).stream()
+                .flatMap(cell -> cell.fact().siteValue().stream())
+                .toList();
+        Standard fresh = shipped.with(SiteValues.of(values));
+        if (laidOut.size() >= MOST_KEPT) {
+            laidOut.clear();
+        }
+        laidOut.put(version, fresh);
+        return fresh;
+    }
+
+    /** Names the tables that count, for what is kept of an answer. */
+    String version(Transaction tx, Instant moment) {
+        return shipped.edition()
+                + register.comparison(tx, moment)
+                        .map(version -> " compared " + version.number())
+                        .orElse("");
+    }
+
+    /** Whether some cell would have another value than now. */
+    boolean differs(Transaction tx, List<ComparedCell> compared, Instant moment) {
+        Map<CellKey, String> now = texts(at(tx, moment));
+        Map<CellKey, String> before = texts(shipped);
+        return compared.stream()
+                .anyMatch(cell -> !cell.value()
+                        .orElse(before.getOrDefault(cell.key(), ""))
+                        .equals(now.get(cell.key())));
+    }
+
+    private static Map<CellKey, String> texts(Standard standard) {
+        return standard.cells().stream().collect(Collectors.toMap(Cell::key, Cell::value));
+    }
+}
