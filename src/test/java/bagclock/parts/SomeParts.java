@@ -48,6 +48,10 @@ final class SomeParts {
         return WORDS[random.nextInt(WORDS.length)];
     }
 
+    private <T> T oneOf(List<T> values) {
+        return values.get(random.nextInt(values.size()));
+    }
+
     private <T> Optional<T> maybe(Supplier<T> value) {
         return random.nextBoolean() ? Optional.of(value.get()) : Optional.empty();
     }
@@ -64,12 +68,12 @@ final class SomeParts {
     }
 
     private Level level() {
-        return Level.values()[random.nextInt(Level.values().length)];
+        return oneOf(List.of(Level.values()));
     }
 
     private Body body() {
         return new Body(
-                BodyKind.values()[random.nextInt(BodyKind.values().length)],
+                oneOf(List.of(BodyKind.values())),
                 maybe(this::length),
                 maybe(this::length),
                 maybe(this::length),
