@@ -18,10 +18,13 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Scans: an item, then a place. */
 final class CounterRoutes {
     private static final int LAST_SCANS = 10;
+    private static final Pattern ITEM_PAGE = Pattern.compile("https?://[^/]+/items/([A-Za-z0-9._-]{1,40})(?:[/?].*)?");
 
     private final Desk desk;
     private final StockStore store;
@@ -53,11 +56,20 @@ final class CounterRoutes {
         } else if (store.place(code, now).isPresent()) {
             ctx.redirect("/items?place=" + code, HttpStatus.SEE_OTHER);
         } else {
+            String item = itemOf(ctx);
             ActionCode.of(code)
-                    .filter(action -> !action.needsItem() && action != ActionCode.UNDO)
+                    .filter(action -> !action.needsItem() || !item.isEmpty())
+                    .filter(action -> action != ActionCode.UNDO)
                     .ifPresentOrElse(
-                            action -> act(ctx, action, ""), () -> pages.refuse(ctx, page(ctx, "", unknown(code))));
+                            action -> act(ctx, action, item), () -> pages.refuse(ctx, page(ctx, "", unknown(code))));
         }
+    }
+
+    /** The item whose page the scan was made on; empty for none. */
+    private static String itemOf(Context ctx) {
+        Matcher page =
+                ITEM_PAGE.matcher(Optional.ofNullable(ctx.header("Referer")).orElse(""));
+        return page.matches() ? page.group(1) : "";
     }
 
     /** A drawn tag tells a wrong digit by itself. */

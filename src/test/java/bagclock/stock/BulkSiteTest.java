@@ -176,6 +176,10 @@ class BulkSiteTest {
         assertThat(Visitor.target(clerk.submit("/stock", "/stock", "code", "DORECEIVE")))
                 .isEqualTo("/stock/receive");
         assertThat(Visitor.target(clerk.get("/scan?code=dodeliver"))).isEqualTo("/stock/delivery");
+        HttpResponse<String> onItsPage =
+                clerk.get("/scan?code=DOPRINT", "Referer", "http://localhost:8080/items/R-401?done");
+        assertThat(Visitor.target(onItsPage)).isEqualTo("/items/R-401/label");
+        assertThat(clerk.get("/scan?code=DOPRINT").statusCode()).isEqualTo(422);
     }
 
     @Test

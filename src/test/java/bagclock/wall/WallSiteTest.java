@@ -36,7 +36,7 @@ class WallSiteTest {
     void itSaysInTimesOfDayWhatMustBeHeatedAndWhatMayComeOut() {
         Document wall = new Visitor(site.port()).page("/wall");
         assertThat(wall.select(".ends li")).isNotEmpty().hasSizeLessThanOrEqualTo(6);
-        assertThat(wall.select(".ends li .end").eachText()).allMatch(end -> end.contains("(UTC)"));
+        assertThat(wall.select(".ends li .by").eachText()).allMatch(end -> end.contains("(UTC)"));
         assertThat(wall.text())
                 .contains("Tall oven: may come out")
                 .contains("T-431")
