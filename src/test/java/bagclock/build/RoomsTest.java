@@ -71,20 +71,33 @@ class RoomsTest {
 
     @ArchTest
     static final ArchRule QUANTITIES_KNOW_NO_STANDARD =
-            noDependency("quantity", "standard", "exposure", "diffusion", "heat", "oven");
+            noDependency("quantity", "standard", "exposure", "diffusion", "estimate", "heat", "oven");
 
     @ArchTest
     static final ArchRule THE_STANDARD_KNOWS_NO_HISTORY =
-            noDependency("standard", "exposure", "diffusion", "heat", "oven");
+            noDependency("standard", "exposure", "diffusion", "estimate", "heat", "oven");
 
     @ArchTest
-    static final ArchRule EXPOSURE_KNOWS_NO_HEAT = noDependency("exposure", "diffusion", "heat", "oven");
+    static final ArchRule EXPOSURE_KNOWS_NO_HEAT = noDependency("exposure", "diffusion", "estimate", "heat", "oven");
 
     @ArchTest
-    static final ArchRule DIFFUSION_STANDS_BESIDE = noDependency("diffusion", "exposure", "heat", "oven");
+    static final ArchRule DIFFUSION_STANDS_BESIDE = noDependency("diffusion", "exposure", "estimate", "heat", "oven");
+
+    /** An estimate is drawn beside an answer, never in it: only what draws it may know it. */
+    @ArchTest
+    static final ArchRule NOTHING_THAT_DECIDES_KNOWS_THE_ESTIMATE = noClasses()
+            .that()
+            .resideOutsideOfPackages(
+                    "bagclock.core.diffusion..", "bagclock.core.estimate..", "bagclock.stock..", "bagclock.whatif..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("bagclock.core.diffusion..", "bagclock.core.estimate..");
 
     @ArchTest
-    static final ArchRule HEAT_KNOWS_NO_OVEN = noDependency("heat", "oven");
+    static final ArchRule THE_ESTIMATE_KNOWS_NO_VERDICT = noDependency("estimate", "heat", "oven");
+
+    @ArchTest
+    static final ArchRule HEAT_KNOWS_NO_OVEN = noDependency("heat", "diffusion", "estimate", "oven");
 
     @ArchTest
     static final ArchRule NO_CYCLES_IN_CORE =
