@@ -46,8 +46,9 @@ final class LabelWords {
         if (view.item().where() == Item.Where.BAG) {
             DryPack.last(history).ifPresent(bag -> lines.add(shelf(bag)));
         }
+        levelSix(view).ifPresent(lines::add);
         if (view.item().where() != Item.Where.OVEN) {
-            lines.addAll(bakes(view.answer()));
+            lines.addAll(bakes(view));
         }
         String caution = messages.text("labels.caution.item", texts.at(history.moment()));
         return new LabelText(view.item().tag(), sentence(view), lines, caution);
@@ -61,7 +62,8 @@ final class LabelWords {
         lines.add(part(view));
         afterOpening(view.answer()).ifPresent(lines::add);
         card(view).ifPresent(lines::add);
-        lines.addAll(bakes(view.answer()));
+        levelSix(view).ifPresent(lines::add);
+        lines.addAll(bakes(view));
         String sentence = bag.map(one -> messages.text("labels.closed", texts.at(one.closedAt())))
                 .orElseGet(() -> messages.text("labels.not-closed"));
         return new LabelText(view.item().tag(), sentence, lines, messages.text("labels.caution.bag"));
@@ -90,6 +92,9 @@ final class LabelWords {
 
     private String sentence(ItemView view) {
         Answer answer = view.answer();
+        if (view.item().ended()) {
+            return messages.text("labels.gone");
+        }
         return switch (answer.verdict()) {
             case CLEAR -> answer.until().map(until -> byWhen(view, until)).orElseGet(() -> standing(answer));
             case WAIT ->
@@ -134,6 +139,15 @@ final class LabelWords {
                         .map(left -> messages.text("labels.after-opening", hours(left))));
     }
 
+    private Optional<String> levelSix(ItemView view) {
+        return view.partType().fact().part().ratings().stream()
+                        .anyMatch(rating -> rating.level()
+                                .filter(level -> level == Level.L6)
+                                .isPresent())
+                ? Optional.of(messages.text("labels.level-6"))
+                : Optional.empty();
+    }
+
     private Optional<String> card(ItemView view) {
         return view.partType().fact().part().ratings().stream()
                 .flatMap(rating -> rating.level().stream())
@@ -144,13 +158,15 @@ final class LabelWords {
     }
 
     /** The shortest bake that is allowed as it is; and a shorter one that only the carrier bars. */
-    private List<String> bakes(Answer answer) {
+    private List<String> bakes(ItemView view) {
+        Answer answer = view.answer();
         List<String> lines = new ArrayList<>();
         Optional<BakeOffer> here =
                 shortest(answer.bakes().stream().filter(BakeOffer::isAllowed).toList());
         Optional<BakeOffer> elsewhere = shortest(
                 answer.bakes().stream().filter(LabelWords::barsOnlyCarrier).toList());
-        here.ifPresent(bake -> lines.add(messages.text("labels.bake", bake(bake))));
+        String key = view.item().where() == Item.Where.BAG ? "labels.bake.unpacked" : "labels.bake";
+        here.ifPresent(bake -> lines.add(messages.text(key, bake(bake))));
         elsewhere
                 .filter(other -> here.filter(bake -> bake.time().compareTo(other.time()) <= 0)
                         .isEmpty())

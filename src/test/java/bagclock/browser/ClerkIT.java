@@ -4,7 +4,9 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 
 import bagclock.HandClock;
 import bagclock.Site;
+import bagclock.Visitor;
 import bagclock.platform.Engine;
+import bagclock.platform.Role;
 import bagclock.platform.Settings;
 import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.Locator;
@@ -185,6 +187,20 @@ class ClerkIT {
         assertThat(page.getByLabel("Parts in each bag")).hasValue("25");
         link("Print their labels").click();
         assertThat(page.locator("svg.print")).hasCount(4);
+    }
+
+    @Test
+    void theWallFollowsWhatHappensWithoutASignIn() {
+        page = browser.browser().newContext().newPage();
+        open("/wall");
+        page.waitForLoadState();
+        Locator asOf = page.locator("#wall-now time");
+        String before = asOf.textContent();
+        CLOCK.passes(Duration.ofMinutes(7));
+        Visitor clerk = Visitor.ofDemo(site.port(), Role.CLERK);
+        clerk.submit("/items/R-414/acts/move", "/items/R-414/acts/move", "place", "LINE", "at", "2026-03-12T14:00");
+        assertThat(asOf).not().hasText(before);
+        Accessibility.check(page);
     }
 
     @ParameterizedTest

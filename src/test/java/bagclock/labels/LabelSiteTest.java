@@ -128,7 +128,16 @@ class LabelSiteTest {
                 .contains("Dry pack closed Mon 23 Feb 2026 17:20 (CET)")
                 .contains("Shelf life to Tue 23 Feb 2027 17:20 (CET)")
                 .contains("10 % RH spot")
-                .contains("of floor life are left");
+                .contains("of floor life are left")
+                .contains("Out of the bag, on its carrier:");
+    }
+
+    @Test
+    void whatNeedsABakeBeforeEachUseAndWhatIsGoneIsSaid() {
+        assertThat(clerk().page("/items/T-443/label").select("svg.print").attr("aria-label"))
+                .contains("Level 6: bake it before each use.");
+        assertThat(clerk().page("/items/R-442/label").select("svg.print").attr("aria-label"))
+                .contains("Nothing is left of it.");
     }
 
     @Test
