@@ -34,6 +34,7 @@ class RoomsTest {
         "bagclock.register..",
         "bagclock.readings..",
         "bagclock.ledger..",
+        "bagclock.scan..",
         "bagclock.platform.."
     };
 
@@ -122,6 +123,14 @@ class RoomsTest {
     @ArchTest
     static final ArchRule THE_DESK_KNOWS_NO_FEATURE =
             roomKnowsOnly("desk", "core", "platform", "register", "readings", "ledger");
+
+    @ArchTest
+    static final ArchRule SCANS_ARE_READ_WITHOUT_STORES_AND_WEB = classes()
+            .that()
+            .resideInAPackage("bagclock.scan..")
+            .should()
+            .onlyDependOnClassesThat(pure().or(resideInAnyPackage("bagclock.scan..")))
+            .allowEmptyShould(true);
 
     @ArchTest
     static final ArchRule NO_FEATURE_USES_ANOTHER = slices().matching("bagclock.(*)..")
