@@ -80,7 +80,8 @@ public final class Decoder {
                     List.of(), facts.flags(), choices(envelope.fields().get(0)), "");
         }
         Fields.read(envelope.fields(), facts);
-        return reading(facts, "[)>\u241e06\u241d" + kept(envelope.fields()));
+        String end = envelope.flags().contains(Flag.NO_END) ? "" : "\u241e\u2404";
+        return reading(facts, "[)>\u241e06\u241d" + kept(envelope.fields()) + end);
     }
 
     private static Reading reading(Facts facts, String kept) {
