@@ -4,7 +4,6 @@ import bagclock.core.Outcome;
 import bagclock.core.Reason;
 import bagclock.core.Refusal;
 import bagclock.core.exposure.PartHistory;
-import bagclock.core.exposure.Timeline;
 import bagclock.core.heat.Answer;
 import bagclock.core.heat.Assess;
 import bagclock.core.heat.HeatPlan;
@@ -241,11 +240,10 @@ public final class Desk {
 
     private ItemView view(Transaction tx, Item item, Instant moment) {
         Evidence evidence = gathering.of(tx, item.tag(), moment);
-        Timeline timeline = evidence.history().timeline();
         return new ItemView(
                 item,
                 gathering.partType(tx, item.partType(), moment),
-                timeline,
+                evidence.history(),
                 Assess.of(standards.at(tx, moment), new Question(evidence.history(), Optional.empty())),
                 lines(ledger.history(tx, item.tag())),
                 lists.children(tx, item.tag()));

@@ -25,6 +25,7 @@ public record ItemPage(
         List<Link> acts,
         List<Link> otherActs,
         LifeLine life,
+        EstimateLine estimate,
         List<Trail> trail,
         List<Line> lines,
         List<Link> family)

@@ -1,5 +1,6 @@
 package bagclock.stock;
 
+import bagclock.core.estimate.Beside;
 import bagclock.core.exposure.TrailEntry;
 import bagclock.core.heat.Answer;
 import bagclock.core.heat.StepCode;
@@ -47,13 +48,16 @@ final class ItemPages {
 
     private final Words words;
     private final Texts texts;
+    private final EstimateLines estimates;
 
     ItemPages(Words words) {
         this.words = words;
         this.texts = words.texts();
+        this.estimates = new EstimateLines(words);
     }
 
-    ItemPage page(ItemView view, boolean done, Instant now) {
+    /** The page, with what the model says beside the answer. */
+    ItemPage page(ItemView view, Beside beside, boolean done, Instant now) {
         Answer answer = view.answer();
         Item item = view.item();
         PartType type = view.partType().fact();
@@ -76,6 +80,7 @@ final class ItemPages {
                 acts(item),
                 otherActs(item),
                 LifeLines.of(view.timeline(), answer, words, now),
+                estimates.line(beside, TimeAxis.of(view.timeline(), now)),
                 answer.trail().stream().map(entry -> trail(entry, answer, now)).toList(),
                 lines(view.lines(), item, now),
                 family(view));

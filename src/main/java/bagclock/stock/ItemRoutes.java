@@ -1,9 +1,12 @@
 package bagclock.stock;
 
+import bagclock.core.estimate.Beside;
+import bagclock.core.estimate.Estimates;
 import bagclock.desk.Desk;
 import bagclock.desk.ItemPage;
 import bagclock.desk.ItemQuery.Sort;
 import bagclock.desk.ItemRow;
+import bagclock.desk.ItemView;
 import bagclock.platform.Choice;
 import bagclock.platform.Field;
 import bagclock.platform.Heading;
@@ -48,8 +51,13 @@ final class ItemRoutes {
         pages.show(
                 ctx,
                 desk.item(tag, now)
-                        .map(view -> new ItemPages(words).page(view, done, now))
+                        .map(view -> page(view, done, now))
                         .orElseThrow(() -> new NotThere("no item " + tag)));
+    }
+
+    private bagclock.stock.ItemPage page(ItemView view, boolean done, Instant now) {
+        Beside beside = Estimates.of(desk.standard(now), view.history());
+        return new ItemPages(words).page(view, beside, done, now);
     }
 
     private void list(Context ctx) {

@@ -16,34 +16,24 @@ import java.util.stream.Collectors;
 
 /** Draws the line of life of one item. */
 final class LifeLines {
-    private static final double WIDTH = 1000;
     private static final double USED_TOP = 70;
     private static final double USED_HEIGHT = 60;
     private static final int TICKS = 4;
-    /** A closed dry pack may be months old; the drawing begins this long before it was opened. */
-    private static final Duration BEFORE_OPENING = Duration.ofDays(1);
 
     private final Words words;
+    private final TimeAxis axis;
     private final Instant from;
     private final Instant now;
 
-    private LifeLines(Words words, Instant from, Instant now) {
+    private LifeLines(Words words, TimeAxis axis) {
         this.words = words;
-        this.from = from;
-        this.now = now;
+        this.axis = axis;
+        this.from = axis.from();
+        this.now = axis.now();
     }
 
     static LifeLine of(Timeline timeline, Answer answer, Words words, Instant now) {
-        return new LifeLines(words, beginning(timeline, now), now).draw(timeline, answer);
-    }
-
-    private static Instant beginning(Timeline timeline, Instant now) {
-        List<Event> events = timeline.events();
-        Instant first = events.isEmpty() ? now : events.get(0).at();
-        boolean sealed = !events.isEmpty() && events.get(0) instanceof Event.Sealed;
-        Instant opened = events.size() > 1 ? events.get(1).at() : now;
-        Instant early = opened.minus(BEFORE_OPENING);
-        return sealed && early.isAfter(first) ? early : first;
+        return new LifeLines(words, TimeAxis.of(timeline, now)).draw(timeline, answer);
     }
 
     private LifeLine draw(Timeline timeline, Answer answer) {
@@ -54,7 +44,7 @@ final class LifeLines {
             Event event = events.get(i);
             Instant end = i + 1 < events.size() ? events.get(i + 1).at() : now;
             if (event instanceof Event.Heated heated) {
-                heats.add(new LifeLine.Heat(x(event.at()), words.text("stock.life.heat", at(heated.at()))));
+                heats.add(new LifeLine.Heat(axis.x(event.at()), words.text("stock.life.heat", at(heated.at()))));
             }
             if (end.isAfter(event.at()) && end.isAfter(from)) {
                 stays.add(stay(timeline.upTo(event.at()).whereabouts().place(), event.at(), end));
@@ -66,9 +56,9 @@ final class LifeLines {
 
     private LifeLine.Stay stay(Place place, Instant start, Instant end) {
         String kind = kind(place);
-        double x = x(start);
+        double x = axis.x(start);
         String text = words.text("stock.life." + kind, at(start), at(end));
-        return new LifeLine.Stay(kind, x, Math.max(1, x(end) - x), text);
+        return new LifeLine.Stay(kind, x, Math.max(1, axis.x(end) - x), text);
     }
 
     private String at(Instant moment) {
@@ -82,12 +72,6 @@ final class LifeLines {
             return "cabinet";
         }
         return place instanceof Place.Oven ? "bake" : "floor";
-    }
-
-    private double x(Instant moment) {
-        double whole = Math.max(1, Duration.between(from, now).toMillis());
-        double part = Duration.between(from, moment).toMillis() / whole;
-        return Math.round(Math.max(0, Math.min(1, part)) * WIDTH * 10) / 10.0;
     }
 
     /** Used share since the part was last dry, from 0 at the bottom to the whole life at the top. */
@@ -110,7 +94,7 @@ final class LifeLines {
     }
 
     private String point(Instant moment, double share) {
-        return String.format(Locale.ROOT, "%.1f,%.1f ", x(moment), USED_TOP + USED_HEIGHT * (1 - share));
+        return String.format(Locale.ROOT, "%.1f,%.1f ", axis.x(moment), USED_TOP + USED_HEIGHT * (1 - share));
     }
 
     private List<LifeLine.Tick> ticks() {
@@ -118,7 +102,7 @@ final class LifeLines {
         long whole = Duration.between(from, now).toMillis();
         for (int i = 0; i < TICKS; i++) {
             Instant moment = from.plusMillis(whole * i / TICKS);
-            ticks.add(new LifeLine.Tick(x(moment), at(moment)));
+            ticks.add(new LifeLine.Tick(axis.x(moment), at(moment)));
         }
         return ticks;
     }

@@ -89,7 +89,13 @@ class RoomsTest {
     static final ArchRule NOTHING_THAT_DECIDES_KNOWS_THE_ESTIMATE = noClasses()
             .that()
             .resideOutsideOfPackages(
-                    "bagclock.core.diffusion..", "bagclock.core.estimate..", "bagclock.stock..", "bagclock.whatif..")
+                    "bagclock.core.diffusion..",
+                    "bagclock.core.estimate..",
+                    "bagclock.stock..",
+                    "bagclock.whatif..",
+                    TEMPLATES)
+            .and()
+            .doNotHaveFullyQualifiedName("bagclock.platform.EstimateTexts")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("bagclock.core.diffusion..", "bagclock.core.estimate..");
