@@ -133,5 +133,21 @@ public enum Reason {
     /** Parts: text, the edition that counts here. */
     EDITION_DIFFERS,
     /** Parts: text. */
-    DATE_UNREADABLE
+    DATE_UNREADABLE,
+    /** Parts: tag. No oven reaches the temperature of an allowed bake, dry enough. */
+    LOT_FITS_NO_OVEN,
+    /** Parts: tag. It has more positions than any oven that it may go to. */
+    LOT_TOO_LARGE,
+    /** Parts: tag. The ovens that can take it are never free, attended and in service for long enough. */
+    LOT_HAS_NO_TIME,
+    /** Parts: tag. */
+    LOT_WITHOUT_POSITIONS,
+    /** Parts: code. */
+    OVEN_WITHOUT_POSITIONS,
+    /** Parts: code. Two times out of service overlap. */
+    SPANS_OVERLAP,
+    /** Parts: tag, time it is needed by. */
+    DUE_IS_PAST,
+    /** Parts: tag of a lot in the run, oven, time. */
+    RUN_CANNOT_BE_THERE
 }

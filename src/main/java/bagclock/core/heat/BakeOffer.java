@@ -17,6 +17,9 @@ import java.util.Optional;
  */
 public record BakeOffer(
         Celsius temperature, Duration time, Optional<RelativeHumidity> maxHumidity, List<Bar> bars, Citation citation) {
+    /** What a part bears above 90 C, all bakes together. */
+    public static final Duration MOST_ABOVE_90 = BakeMenu.MOST_ABOVE_90;
+
     /** Keeps its own copy. */
     public BakeOffer {
         bars = List.copyOf(bars);

@@ -1,0 +1,49 @@
+package bagclock.ovens;
+
+import java.time.Instant;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One thing that a draft supposes.
+ *
+ * @param name tag of the lot, or code of the oven that is closed
+ * @param oven where a moved run goes
+ * @param fromAt needed by; closed from; moved to
+ * @param toAt closed until; a rush lot is needed by
+ * @param positions of a rush lot
+ * @param tempC of a rush lot's bake
+ * @param bakeMin time at temperature of a rush lot
+ */
+record PlanChange(
+        Kind kind,
+        String name,
+        @Nullable String oven,
+        @Nullable Instant fromAt,
+        @Nullable Instant toAt,
+        @Nullable Integer positions,
+        @Nullable Double tempC,
+        @Nullable Integer bakeMin) {
+    /** What is supposed. */
+    enum Kind {
+        /** Another time that a lot is needed by. */
+        NEED,
+        /** An oven out of service. */
+        CLOSE,
+        /** A lot that is not in the queue. */
+        RUSH,
+        /** A run somewhere else, or at another time. */
+        MOVE
+    }
+
+    static PlanChange need(String tag, @Nullable Instant by) {
+        return new PlanChange(Kind.NEED, tag, null, by, null, null, null, null);
+    }
+
+    static PlanChange close(String oven, Instant from, Instant to) {
+        return new PlanChange(Kind.CLOSE, oven, null, from, to, null, null, null);
+    }
+
+    static PlanChange move(String tag, String oven, Instant to) {
+        return new PlanChange(Kind.MOVE, tag, oven, to, null, null, null, null);
+    }
+}

@@ -1,0 +1,163 @@
+package bagclock.ovens;
+
+import bagclock.core.oven.Anneal;
+import bagclock.core.oven.Bounds;
+import bagclock.core.oven.Budget;
+import bagclock.core.oven.Found;
+import bagclock.core.oven.Plan;
+import bagclock.core.oven.PlanCheck;
+import bagclock.core.oven.Problem;
+import bagclock.core.oven.Replan;
+import bagclock.core.oven.Score;
+import bagclock.core.oven.Shop;
+import bagclock.core.oven.ShopInMinutes;
+import bagclock.ovens.StoredPlan.Search;
+import bagclock.ovens.solver.Solver;
+import bagclock.platform.NotThere;
+import bagclock.platform.Secret;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * Makes drafts and publishes them. A draft is there at once; then one search after the other makes it better in the
+ * background, as long as nobody publishes it.
+ */
+final class PlanDesk implements AutoCloseable {
+    private static final Logger LOG = LoggerFactory.getLogger(PlanDesk.class);
+    private static final Duration ANNEALING = Duration.ofMillis(1_500);
+    private static final Duration PROVING = Duration.ofSeconds(20);
+    private static final int WORKERS = 2;
+
+    private final OvenStore ovenStore;
+    private final Ovens ovens;
+    private final PlanStore store;
+    private final ZoneId zone;
+    private final Solver solver = Solver.usual(WORKERS);
+    private final ExecutorService searches = Executors.newSingleThreadExecutor(task -> {
+        Thread thread = new Thread(task, "plan-search");
+        thread.setDaemon(true);
+        return thread;
+    });
+
+    PlanDesk(OvenStore ovenStore, Ovens ovens, PlanStore store, ZoneId zone) {
+        this.ovenStore = ovenStore;
+        this.ovens = ovens;
+        this.store = store;
+        this.zone = zone;
+    }
+
+    /** The shop as it is. */
+    ShopNow shop(Instant now) {
+        Instant minute = now.truncatedTo(ChronoUnit.MINUTES);
+        return new ShopNow(
+                minute,
+                zone,
+                store.rules(),
+                ovenStore.ovens(now),
+                ovens.loads(now),
+                ovens.queue(now),
+                store.outages(now),
+                store.rushes(now),
+                store.published());
+    }
+
+    /** A new draft: what was published is kept where it can be; from nothing where nothing was. */
+    StoredPlan draft(ShopNow now, ShopNow.Supposed supposed, List<PlanChange> changes, String who) {
+        Shop shop = supposed.intake().shop();
+        Replan replan = new Replan(shop);
+        Optional<Plan> before = now.published().map(StoredPlan::plan);
+        Found found = before.map(replan::inserted).orElseGet(replan::fresh);
+        StoredPlan draft = new StoredPlan(
+                Secret.token(),
+                now.published().map(StoredPlan::id),
+                now.now(),
+                Optional.empty(),
+                Search.SEARCHING,
+                found.score(),
+                found.bounds(),
+                lawful(shop, replan.minutes().plan(found.sketch())),
+                supposed.pinned(),
+                changes);
+        store.add(draft, who);
+        searches.execute(() -> search(draft, shop, now.rules(), before));
+        return draft;
+    }
+
+    private static Plan lawful(Shop shop, Plan plan) {
+        if (!PlanCheck.faults(shop, plan).isEmpty()) {
+            throw new IllegalStateException("unlawful plan: " + PlanCheck.faults(shop, plan));
+        }
+        return plan;
+    }
+
+    private void search(StoredPlan draft, Shop shop, PlanRules rules, Optional<Plan> before) {
+        try {
+            Replan replan = new Replan(shop);
+            ShopInMinutes minutes = replan.minutes();
+            Problem problem = before.map(plan -> minutes.anchored(plan, rules.movePrice()))
+                    .orElse(minutes.problem());
+            Found start = new Found(minutes.sketch(draft.plan()), draft.score(), draft.bounds());
+            Found annealed = new Anneal()
+                    .improve(
+                            problem,
+                            start.sketch(),
+                            Budget.of(ANNEALING, draft.id().hashCode()));
+            store.better(with(draft, shop, minutes, annealed, Search.SEARCHING));
+            Solver.Answer answer = solver.search(problem, annealed.sketch(), Budget.of(PROVING, 1), found -> {});
+            Found proved = answer.found();
+            Bounds bounds = answer.ending() == Solver.Ending.DONE ? proved.bounds() : annealed.bounds();
+            store.better(with(
+                    draft,
+                    shop,
+                    minutes,
+                    new Found(proved.sketch(), proved.score(), higher(bounds, annealed.bounds())),
+                    Search.valueOf(answer.ending().name())));
+        } catch (RuntimeException failure) {
+            LOG.warn("the search for a better plan failed; the draft stays as it is", failure);
+        }
+    }
+
+    /** Lateness that a lot has with all ovens to itself is a bound too. */
+    private static Bounds higher(Bounds one, Bounds other) {
+        long late = Math.max(one.late().orElse(0), other.late().orElse(0));
+        return new Bounds(OptionalLong.of(late), one.ovenMinutes(), one.runs());
+    }
+
+    private static StoredPlan with(StoredPlan draft, Shop shop, ShopInMinutes minutes, Found found, Search search) {
+        return new StoredPlan(
+                draft.id(),
+                draft.basedOn(),
+                draft.madeAt(),
+                Optional.empty(),
+                search,
+                new Score(
+                        found.score().late(),
+                        found.score().ovenMinutes(),
+                        found.score().runs(),
+                        0),
+                found.bounds(),
+                lawful(shop, minutes.plan(found.sketch())),
+                draft.pinned(),
+                draft.changes());
+    }
+
+    /** A draft or a published plan. */
+    StoredPlan plan(String id) {
+        return store.plan(id).orElseThrow(() -> new NotThere("no plan " + id));
+    }
+
+    @Override
+    public void close() {
+        searches.shutdownNow();
+        solver.close();
+    }
+}

@@ -1,0 +1,87 @@
+package bagclock.ovens;
+
+import bagclock.core.oven.Aim;
+import bagclock.core.oven.ChangeOvers;
+import bagclock.core.oven.Shop;
+import bagclock.core.oven.Span;
+import java.time.DayOfWeek;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The site's choices for plans, in minutes.
+ *
+ * @param opensMin minute of the day from which somebody opens doors; both 0: always
+ * @param closesMin minute of the day until which
+ * @param weekends whether on Saturdays and Sundays too
+ * @param fenceMin planned runs that start sooner than this stay as they are
+ * @param movePriceMin weighted minutes late that moving one lot must save
+ * @param coolDownMin from the end of a bake until the door is opened
+ * @param turnaroundMin between two runs
+ * @param changeMin between two runs at different temperatures
+ * @param doorMin what one opening of a door adds to what stays in; below 0: no run is opened
+ */
+public record PlanRules(
+        int opensMin,
+        int closesMin,
+        boolean weekends,
+        int fenceMin,
+        int movePriceMin,
+        int coolDownMin,
+        int turnaroundMin,
+        int changeMin,
+        int doorMin) {
+    /** What counts as long as nobody has decided. */
+    static final PlanRules USUAL = new PlanRules(0, 0, true, 60, 30, 15, 15, 60, -1);
+
+    private static final int DAYS_AHEAD = 70;
+
+    ChangeOvers changes() {
+        return ChangeOvers.of(Duration.ofMinutes(turnaroundMin), Duration.ofMinutes(changeMin));
+    }
+
+    Duration fence() {
+        return Duration.ofMinutes(fenceMin);
+    }
+
+    Duration movePrice() {
+        return Duration.ofMinutes(movePriceMin);
+    }
+
+    /** For a plan made at a moment. */
+    Shop.Customs customs(Instant now, ZoneId zone) {
+        Optional<Duration> door = doorMin < 0 ? Optional.empty() : Optional.of(Duration.ofMinutes(doorMin));
+        return new Shop.Customs(attended(now, zone), door, Aim.STAGES);
+    }
+
+    private List<Span> attended(Instant now, ZoneId zone) {
+        List<Span> days = new ArrayList<>();
+        if (opensMin == 0 && closesMin == 0) {
+            return days;
+        }
+        LocalDate first = LocalDate.ofInstant(now, zone);
+        for (int i = 0; i < DAYS_AHEAD; i++) {
+            LocalDate day = first.plusDays(i);
+            boolean isWeekend = day.getDayOfWeek() == DayOfWeek.SATURDAY || day.getDayOfWeek() == DayOfWeek.SUNDAY;
+            Instant opens = at(day, opensMin, zone);
+            Instant closes = at(day, closesMin, zone);
+            if ((weekends || !isWeekend) && opens.isBefore(closes) && closes.isAfter(now)) {
+                days.add(new Span(opens, closes));
+            }
+        }
+        return days;
+    }
+
+    private static Instant at(LocalDate day, int minute, ZoneId zone) {
+        return ZonedDateTime.of(day, LocalTime.MIDNIGHT, zone)
+                .plusMinutes(minute)
+                .toInstant();
+    }
+}

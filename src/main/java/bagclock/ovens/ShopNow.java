@@ -1,0 +1,203 @@
+package bagclock.ovens;
+
+import bagclock.core.Reason;
+import bagclock.core.Refusal;
+import bagclock.core.oven.Intake;
+import bagclock.core.oven.Lot;
+import bagclock.core.oven.Oven;
+import bagclock.core.oven.Plan;
+import bagclock.core.oven.PlanCheck;
+import bagclock.core.oven.Programme;
+import bagclock.core.oven.Run;
+import bagclock.core.oven.Shop;
+import bagclock.core.oven.Span;
+import bagclock.core.quantity.Celsius;
+import bagclock.ovens.Ovens.Waiting;
+import bagclock.register.KnownPlace.BakeOven;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * The shop as a plan is made for it: ovens, what runs in them, what waits, what is published, and what is supposed.
+ *
+ * @param now cut to the minute before
+ */
+record ShopNow(
+        Instant now,
+        ZoneId zone,
+        PlanRules rules,
+        List<BakeOven> ovens,
+        List<Load> loads,
+        List<Waiting> queue,
+        List<PlanStore.Outage> outages,
+        List<PlanChange> rushes,
+        Optional<StoredPlan> published) {
+    /**
+     * What can be planned, what is supposed being so.
+     *
+     * @param refused why a supposition can't be; empty if all can
+     */
+    record Supposed(Intake intake, Set<String> pinned, List<Refusal> refused) {}
+
+    /** The shop with nothing supposed. */
+    Supposed asItIs() {
+        return supposing(List.of());
+    }
+
+    /** The shop, some things supposed. */
+    Supposed supposing(List<PlanChange> changes) {
+        List<Lot> lots = new ArrayList<>();
+        queue.stream()
+                .filter(Waiting::canBeBaked)
+                .map(waiting -> LotOf.waiting(waiting, now))
+                .forEach(lots::add);
+        rushes.stream().map(rush -> LotOf.rush(rush, now)).forEach(lots::add);
+        changes.stream()
+                .filter(change -> change.kind() == PlanChange.Kind.RUSH)
+                .map(rush -> LotOf.rush(rush, now))
+                .forEach(lots::add);
+        lots.replaceAll(lot -> needed(lot, changes));
+        List<Refusal> refused = new ArrayList<>();
+        List<Oven> planned = ovens.stream().map(oven -> oven(oven, changes)).toList();
+        Shop.Customs customs = rules.customs(now, zone);
+        List<Run> running = loads.stream().flatMap(load -> run(load).stream()).toList();
+        Set<String> pinned = new TreeSet<>(published.map(StoredPlan::pinned).orElse(Set.of()));
+        Shop bare = new Shop(now, planned, lots, running, customs);
+        List<Run> frozen = new ArrayList<>(running);
+        moved(bare, changes).forEach(run -> {
+            if (isLawful(bare, frozen, run)) {
+                frozen.add(run);
+                pinned.addAll(run.lots());
+            } else {
+                refused.add(Refusal.of(Reason.RUN_CANNOT_BE_THERE, run.lots().get(0), run.oven(), run.startAt()));
+            }
+        });
+        held(bare, frozen, pinned).forEach(frozen::add);
+        return new Supposed(Intake.of(new Shop(now, planned, lots, frozen, customs)), pinned, refused);
+    }
+
+    private static Lot needed(Lot lot, List<PlanChange> changes) {
+        return changes.stream()
+                .filter(change ->
+                        change.kind() == PlanChange.Kind.NEED && change.name().equals(lot.tag()))
+                .findFirst()
+                .map(change -> lot.neededBy(Optional.ofNullable(change.fromAt())))
+                .orElse(lot);
+    }
+
+    private Oven oven(BakeOven oven, List<PlanChange> changes) {
+        List<Span> out = new ArrayList<>();
+        outages.stream().filter(one -> one.oven().equals(oven.code())).forEach(one -> out.add(one.span()));
+        changes.stream()
+                .filter(change ->
+                        change.kind() == PlanChange.Kind.CLOSE && change.name().equals(oven.code()))
+                .filter(change -> change.fromAt() != null && change.toAt() != null)
+                .forEach(change -> out.add(new Span(change.fromAt(), change.toAt())));
+        return new Oven(
+                oven.code(),
+                oven.lowest(),
+                oven.highest(),
+                oven.positions(),
+                oven.holds(),
+                new Oven.Habits(
+                        oven.heatUp(),
+                        Duration.ofMinutes(rules.coolDownMin()),
+                        rules.changes(),
+                        loads.stream()
+                                .filter(load -> load.oven().code().equals(oven.code()))
+                                .map(Load::setPoint)
+                                .findFirst(),
+                        out));
+    }
+
+    /** A load in an oven as a run: it holds the oven until it is ready and cool, and longer if nobody takes it out. */
+    private Optional<Run> run(Load load) {
+        Instant ready = load.readyAt().orElse(now).plus(Duration.ofMinutes(rules.coolDownMin()));
+        Instant out = ready.isAfter(now) ? ready : now.plus(1, ChronoUnit.MINUTES);
+        List<Run.Stay> stays = load.items().stream()
+                .map(item -> new Run.Stay(item.tag(), load.loadedAt(), out))
+                .toList();
+        return stays.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Run(load.oven().code(), load.setPoint(), stays));
+    }
+
+    /** Published runs that are pinned or start within the fence, as far as their lots still wait and nothing else has their place. */
+    private List<Run> held(Shop bare, List<Run> frozen, Set<String> pinned) {
+        List<Run> held = new ArrayList<>();
+        Instant fence = now.plus(rules.fence());
+        for (Run run :
+                published.map(StoredPlan::plan).orElse(new Plan(List.of())).runs()) {
+            boolean isHeld =
+                    run.startAt().isBefore(fence) || run.lots().stream().anyMatch(pinned::contains);
+            List<Run> others = new ArrayList<>(frozen);
+            others.addAll(held);
+            if (isHeld && !run.startAt().isBefore(now) && isLawful(bare, others, run)) {
+                held.add(run);
+            }
+        }
+        return held;
+    }
+
+    /** Whether a run could stand beside those that are there. */
+    private static boolean isLawful(Shop bare, List<Run> others, Run run) {
+        List<Lot> its = bare.lots().stream()
+                .filter(lot -> run.lots().contains(lot.tag()))
+                .toList();
+        boolean isElsewhere =
+                others.stream().anyMatch(other -> other.lots().stream().anyMatch(run.lots()::contains));
+        Shop shop = new Shop(bare.now(), bare.ovens(), its, others, bare.customs());
+        List<Run> together = new ArrayList<>(others);
+        together.add(run);
+        return !isElsewhere && PlanCheck.faults(shop, new Plan(together)).isEmpty();
+    }
+
+    /** Runs of the published plan where somebody wants them. */
+    private List<Run> moved(Shop bare, List<PlanChange> changes) {
+        List<Run> moved = new ArrayList<>();
+        for (PlanChange change : changes) {
+            String oven = change.oven();
+            Instant start = change.fromAt();
+            if (change.kind() == PlanChange.Kind.MOVE && oven != null && start != null) {
+                published
+                        .flatMap(plan -> plan.plan().runOf(change.name()))
+                        .flatMap(run -> moved(bare, run, oven, start))
+                        .ifPresent(moved::add);
+            }
+        }
+        return moved;
+    }
+
+    private static Optional<Run> moved(Shop bare, Run run, String code, Instant start) {
+        Optional<Oven> oven =
+                bare.ovens().stream().filter(one -> one.code().equals(code)).findFirst();
+        Optional<Duration> least = bare.lots().stream()
+                .filter(lot -> run.lots().contains(lot.tag()))
+                .flatMap(lot -> shortest(lot, oven, run.temperature()).stream())
+                .max(Duration::compareTo);
+        return oven.map(one -> {
+            Instant end = start.plus(one.doorShutFor(least.orElse(Duration.ofMinutes(1))));
+            return new Run(
+                    code,
+                    run.temperature(),
+                    run.lots().stream()
+                            .map(tag -> new Run.Stay(tag, start, end))
+                            .toList());
+        });
+    }
+
+    private static Optional<Duration> shortest(Lot lot, Optional<Oven> oven, Celsius temperature) {
+        return lot.programmes().stream()
+                .filter(one -> one.temperature().equals(temperature))
+                .filter(one -> oven.map(one::fits).orElse(false))
+                .map(Programme::least)
+                .min(Duration::compareTo);
+    }
+}

@@ -1,0 +1,168 @@
+package bagclock.ovens.solver;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bagclock.core.oven.Bounds;
+import bagclock.core.oven.Budget;
+import bagclock.core.oven.Enumerated;
+import bagclock.core.oven.Found;
+import bagclock.core.oven.Plan;
+import bagclock.core.oven.PlanCheck;
+import bagclock.core.oven.Problem;
+import bagclock.core.oven.Replan;
+import bagclock.core.oven.Score;
+import bagclock.core.oven.Shop;
+import bagclock.core.oven.ShopDraws;
+import bagclock.core.oven.Sketch;
+import bagclock.ovens.solver.Solver.Answer;
+import bagclock.ovens.solver.Solver.Ending;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.google.ortools.Loader;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The solver against every grouping and order of small shops; and what is left when its process fails. */
+class SolverTest {
+    private static final Solver USUAL = Solver.usual(2);
+
+    @BeforeAll
+    static void load() {
+        Loader.loadNativeLibraries();
+    }
+
+    static LongStream seeds() {
+        return ShopDraws.seeds(40, 1_000);
+    }
+
+    private static Shop large() {
+        return new ShopDraws(3).workshop(40, 3, 3);
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void itsBoundsHoldAndItsPlansAreTheBest(long seed) {
+        Shop shop = new ShopDraws(seed).small(5);
+        Replan replan = new Replan(shop);
+        Problem problem = replan.minutes().problem();
+        Sketch start = replan.fresh().sketch();
+        Wire.Task task = new Wire.Task(problem, Wire.rows(start), 10_000, 1, 1);
+
+        Found found = new ProofSearch(problem, start, task, met -> {}).run();
+
+        Score best = Enumerated.best(shop);
+        assertThat(PlanCheck.faults(shop, replan.minutes().plan(found.sketch())))
+                .isEmpty();
+        assertThat(found.bounds().late().orElse(0)).isLessThanOrEqualTo(best.late());
+        if (found.bounds().word(found.score()) == Bounds.Word.PROVED_BEST) {
+            assertThat(List.of(
+                            found.score().late(),
+                            found.score().ovenMinutes(),
+                            found.score().runs()))
+                    .isEqualTo(List.of(best.late(), best.ovenMinutes(), best.runs()));
+        }
+    }
+
+    @Test
+    void aTaskCrossesTheProcessUnchanged() throws JsonProcessingException {
+        Replan replan = new Replan(large());
+        Sketch sketch = replan.fresh().sketch();
+        Wire.Task task = new Wire.Task(replan.minutes().problem(), Wire.rows(sketch), 1, 2, 3);
+
+        String line = Wire.JSON.writeValueAsString(task);
+
+        assertThat(Wire.JSON.writeValueAsString(Wire.JSON.readValue(line, Wire.Task.class)))
+                .isEqualTo(line);
+        assertThat(line).doesNotContain("\n");
+    }
+
+    @Test
+    void theChildMakesAPlanBetterAndLawful() {
+        Shop shop = large();
+        Replan replan = new Replan(shop);
+        Found start = replan.fresh();
+
+        Answer answer = USUAL.search(
+                replan.minutes().problem(), start.sketch(), Budget.of(Duration.ofSeconds(4), 1), found -> {});
+
+        assertThat(answer.ending()).isEqualTo(Ending.DONE);
+        assertThat(answer.found().score().compareTo(start.score())).isLessThanOrEqualTo(0);
+        Plan plan = replan.minutes().plan(answer.found().sketch());
+        assertThat(PlanCheck.faults(shop, plan)).isEmpty();
+    }
+
+    @Test
+    void aChildKilledInMidSearchCostsOnlyTheProof() {
+        Shop shop = large();
+        Replan replan = new Replan(shop);
+        Found start = replan.fresh();
+        Solver solver = new Solver(USUAL.command(), 2, process -> {
+            Thread killer = new Thread(() -> {
+                sleep();
+                process.destroyForcibly();
+            });
+            killer.start();
+        });
+
+        Answer answer = solver.search(
+                replan.minutes().problem(), start.sketch(), Budget.of(Duration.ofSeconds(60), 1), found -> {});
+
+        assertThat(answer.ending()).isEqualTo(Ending.BROKEN_OFF);
+        assertThat(answer.found().score().compareTo(start.score())).isLessThanOrEqualTo(0);
+        Plan plan = replan.minutes().plan(answer.found().sketch());
+        assertThat(PlanCheck.faults(shop, plan)).isEmpty();
+    }
+
+    private static void sleep() {
+        try {
+            Thread.sleep(1_500);
+        } catch (InterruptedException stop) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    @Test
+    void aChildThatIsNoSolverCostsOnlyTheProof() {
+        Replan replan = new Replan(large());
+        Found start = replan.fresh();
+        Problem problem = replan.minutes().problem();
+        Budget budget = Budget.of(Duration.ofSeconds(5), 1);
+
+        Answer none = new Solver(List.of("/no/such/program"), 1, process -> {})
+                .search(problem, start.sketch(), budget, found -> {});
+        Answer silent =
+                new Solver(List.of("false"), 1, process -> {}).search(problem, start.sketch(), budget, found -> {});
+        Answer missing = new Solver(List.of("sh", "-c", "exit 3"), 1, process -> {})
+                .search(problem, start.sketch(), budget, found -> {});
+
+        assertThat(none.ending()).isEqualTo(Ending.BROKEN_OFF);
+        assertThat(silent.ending()).isEqualTo(Ending.BROKEN_OFF);
+        assertThat(missing.ending()).isEqualTo(Ending.NO_LIBRARY);
+        assertThat(missing.found().sketch()).isEqualTo(start.sketch());
+    }
+
+    @Test
+    void plansWithOpenedDoorsAreNotForTheSolver() {
+        Shop shop = large();
+        Shop open = new Shop(
+                shop.now(),
+                shop.ovens(),
+                shop.lots(),
+                shop.frozen(),
+                new Shop.Customs(
+                        List.of(),
+                        Optional.of(Duration.ofMinutes(30)),
+                        shop.customs().aim()));
+        Replan replan = new Replan(open);
+
+        Answer answer = USUAL.search(
+                replan.minutes().problem(), replan.fresh().sketch(), Budget.of(Duration.ofSeconds(5), 1), found -> {});
+
+        assertThat(answer.ending()).isEqualTo(Ending.NOT_FOR_OPENED_DOORS);
+    }
+}
