@@ -32,7 +32,8 @@ import org.slf4j.LoggerFactory;
  */
 public final class Solver implements Planner, AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Solver.class);
-    private static final Duration GRACE = Duration.ofSeconds(5);
+    /** A busy computer starts a process late. */
+    private static final Duration GRACE = Duration.ofSeconds(30);
     private static final String HEAP = "-Xmx512m";
 
     private final List<String> command;
