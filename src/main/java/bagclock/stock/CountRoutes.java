@@ -140,16 +140,10 @@ final class CountRoutes {
                 Secret.token(),
                 String.join(",", found),
                 told,
-                store.places(now).stream()
-                        .filter(one -> !(one instanceof KnownPlace.BakeOven))
-                        .map(one -> new CounterPage.Place(one.code(), one.name()))
-                        .toList(),
+                places(now),
                 scanned,
                 finished,
-                expected.values().stream()
-                        .filter(item -> !found.contains(item.tag()))
-                        .map(item -> new CountPage.Line(item.tag(), missing(item, now)))
-                        .toList(),
+                missing(expected, Set.copyOf(found), now),
                 extra,
                 strange);
     }
@@ -169,6 +163,20 @@ final class CountRoutes {
 
     private String held(Item item) {
         return words.text("stock.count.is", item.partType(), words.where(item));
+    }
+
+    private List<CounterPage.Place> places(Instant now) {
+        return store.places(now).stream()
+                .filter(one -> !(one instanceof KnownPlace.BakeOven))
+                .map(one -> new CounterPage.Place(one.code(), one.name()))
+                .toList();
+    }
+
+    private List<CountPage.Line> missing(Map<String, Item> expected, Set<String> found, Instant now) {
+        return expected.values().stream()
+                .filter(item -> !found.contains(item.tag()))
+                .map(item -> new CountPage.Line(item.tag(), missing(item, now)))
+                .toList();
     }
 
     private String missing(Item item, Instant now) {

@@ -112,12 +112,30 @@ final class DeliveryRoutes {
     }
 
     private DeliveryPage page(Entered entered, List<String> received, Told told) {
+        List<String> newest = new ArrayList<>(received);
+        Collections.reverse(newest);
+        String asked = received.stream()
+                .map(tag -> "&tag=" + URLEncoder.encode(tag, StandardCharsets.UTF_8))
+                .collect(Collectors.joining());
+        return new DeliveryPage(
+                words.text("stock.delivery"),
+                Secret.token(),
+                told,
+                Field.of(FieldNames.CODE, words.text("stock.delivery.code"), "")
+                        .hinting(words.text("stock.delivery.code.hint")),
+                inputs(entered),
+                String.join(",", received),
+                newest,
+                asked.isEmpty() ? "" : "/labels?kind=item" + asked);
+    }
+
+    private List<Input> inputs(Entered entered) {
         Instant now = clock.instant();
         Offer offer = new Offer(store.places(now), store.partTypes(now), store.carriers(now));
         List<Choice> places = new ArrayList<>();
         places.add(Choice.of("", words.text("stock.delivery.nowhere")));
         places.addAll(offer.storage(words));
-        List<Input> inputs = List.of(
+        return List.of(
                 new Input(entered.field(FieldNames.TYPE, words.text("stock.type")), Input.Kind.SELECT, offer.types()),
                 Input.of(entered.field(FieldNames.QUANTITY, words.text("stock.delivery.quantity")), Input.Kind.NUMBER),
                 new Input(
@@ -137,20 +155,5 @@ final class DeliveryRoutes {
                         entered.field(FieldNames.PLACE, words.text("stock.delivery.place")),
                         Input.Kind.SELECT,
                         places));
-        List<String> newest = new ArrayList<>(received);
-        Collections.reverse(newest);
-        String asked = received.stream()
-                .map(tag -> "&tag=" + URLEncoder.encode(tag, StandardCharsets.UTF_8))
-                .collect(Collectors.joining());
-        return new DeliveryPage(
-                words.text("stock.delivery"),
-                Secret.token(),
-                told,
-                Field.of(FieldNames.CODE, words.text("stock.delivery.code"), "")
-                        .hinting(words.text("stock.delivery.code.hint")),
-                inputs,
-                String.join(",", received),
-                newest,
-                asked.isEmpty() ? "" : "/labels?kind=item" + asked);
     }
 }
