@@ -13,17 +13,24 @@ enum Layout {
     ITALIAN("\\1234567890'ìè+ùòà,.-|!\"£$%&/()=?^é*§ç°;:_", "", ""),
     BRITISH("`1234567890-=[]#;',./¬!\"£$%^&*()_+{}~:@<>?", "", "");
 
-    private final Map<Character, Character> typed = new TreeMap<>();
-    private final Map<Character, Character> meant = new TreeMap<>();
+    @SuppressWarnings("ImmutableEnumChecker") // filled once, then unmodifiable
+    private final Map<Character, Character> typed;
+
+    @SuppressWarnings("ImmutableEnumChecker") // filled once, then unmodifiable
+    private final Map<Character, Character> meant;
 
     Layout(String keys, String usLetters, String letters) {
         String us = "`1234567890-=[]\\;',./~!@#$%^&*()_+{}|:\"<>?";
         String from = us + usLetters;
         String to = keys + letters;
+        Map<Character, Character> shown = new TreeMap<>();
         for (int i = 0; i < from.length(); i++) {
-            typed.putIfAbsent(from.charAt(i), to.charAt(i));
+            shown.putIfAbsent(from.charAt(i), to.charAt(i));
         }
-        typed.forEach((key, shown) -> meant.putIfAbsent(shown, key));
+        Map<Character, Character> pressed = new TreeMap<>();
+        shown.forEach((key, sign) -> pressed.putIfAbsent(sign, key));
+        this.typed = Map.copyOf(shown);
+        this.meant = Map.copyOf(pressed);
     }
 
     /** What was meant by what arrived; controls stay. */
