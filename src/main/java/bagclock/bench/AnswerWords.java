@@ -67,10 +67,17 @@ final class AnswerWords {
         Optional<String> until = answer.until().map(at -> texts.at(at, now));
         return switch (answer.verdict()) {
             case CLEAR -> until.map(at -> messages.text("bench.until", at)).orElseGet(() -> deciding(answer));
-            case WAIT -> until.map(at -> messages.text("bench.wait-until", at)).orElseGet(() -> deciding(answer));
+            case WAIT ->
+                until.map(at -> messages.text(isOver(answer, now) ? "bench.wait-over" : "bench.wait-until", at))
+                        .orElseGet(() -> deciding(answer));
             case BAKE -> bakeFirst(answer);
             case HOLD -> deciding(answer);
         };
+    }
+
+    /** The bake has been long enough, but nobody has written down its end. */
+    private static boolean isOver(Answer answer, Instant now) {
+        return answer.until().filter(until -> !until.isAfter(now)).isPresent();
     }
 
     private String bakeFirst(Answer answer) {

@@ -48,7 +48,8 @@ final class Words {
                     .map(until -> text("stock.clear.until", texts.at(until, now)))
                     .orElseGet(() -> text("stock.clear"));
         } else if (answer.verdict() == Verdict.WAIT && answer.until().isPresent()) {
-            return text("stock.wait.until", texts.at(answer.until().get(), now));
+            Instant until = answer.until().get();
+            return text(until.isAfter(now) ? "stock.wait.until" : "stock.wait.over", texts.at(until, now));
         }
         return finding(answer.reasons().get(0));
     }

@@ -1,0 +1,87 @@
+package bagclock;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bagclock.platform.Engine;
+import bagclock.platform.Role;
+import bagclock.platform.Settings;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Whoever follows what a page offers comes to a page that he may see. */
+class LinksTest {
+    /** Pages that differ only in an item, a place or a number are of one kind. */
+    private static final int PAGES_OF_A_KIND = 4;
+
+    private static final int MOST_PAGES = 400;
+
+    private static Site site;
+
+    @BeforeAll
+    static void start() {
+        String url = Engine.H2.freshUrl();
+        HandClock clock = new HandClock(Instant.parse("2026-03-12T14:20:00Z"));
+        site = Site.demo(new Settings("localhost", 0, Path.of("target"), url, ZoneId.of("UTC"), true), clock);
+    }
+
+    @AfterAll
+    static void stop() {
+        site.close();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Role.class)
+    void everyOfferLeadsToAPage(Role role) {
+        Visitor visitor = Visitor.ofDemo(site.port(), role);
+        Set<String> faults = new TreeSet<>();
+        Set<String> seen = new HashSet<>(Set.of("/"));
+        Map<String, Integer> ofKind = new HashMap<>();
+        Deque<String> ahead = new ArrayDeque<>(seen);
+        for (int pages = 0; !ahead.isEmpty() && pages < MOST_PAGES; pages++) {
+            String path = ahead.remove();
+            HttpResponse<String> answer = visitor.get(path);
+            String target = Visitor.target(answer);
+            if (answer.statusCode() >= 400) {
+                faults.add(answer.statusCode() + " " + path);
+            } else if (target.startsWith("/") && seen.add(target)) {
+                ahead.add(target);
+            } else if (isPage(answer)) {
+                for (Element link : Jsoup.parse(answer.body()).select("a[href^=/]:not([download])")) {
+                    String next = link.attr("href").replaceFirst("#.*", "");
+                    if (seen.add(next) && ofKind.merge(kind(next), 1, Integer::sum) <= PAGES_OF_A_KIND) {
+                        ahead.add(next);
+                    }
+                }
+            }
+        }
+        assertThat(faults).isEmpty();
+        assertThat(seen).hasSizeGreaterThan(20);
+    }
+
+    private static boolean isPage(HttpResponse<String> answer) {
+        return answer.headers()
+                .firstValue("Content-Type")
+                .filter(type -> type.startsWith("text/html"))
+                .isPresent();
+    }
+
+    /** The address with what only names one of many left out. */
+    private static String kind(String path) {
+        return path.replaceAll("=[^&]*", "=").replaceAll("(?<=/)[A-Z0-9][A-Z0-9-]*(?=/|$|\\?)", "*");
+    }
+}
