@@ -26,6 +26,7 @@ import bagclock.platform.SecurityHeaders;
 import bagclock.platform.Settings;
 import bagclock.platform.Texts;
 import bagclock.stock.StockRoutes;
+import bagclock.tables.TablesRoutes;
 import bagclock.wall.WallRoutes;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import io.javalin.Javalin;
@@ -62,7 +63,8 @@ public final class Site implements AutoCloseable {
             accounts.addDemoPeople(messages, clock.instant());
         }
         this.firstStartCode = accounts.firstStartCode();
-        this.desk = new Desk(database, Standard.load(Edition.J_STD_033D), live::tell);
+        Standard shipped = Standard.load(Edition.J_STD_033D);
+        this.desk = new Desk(database, shipped, live::tell);
         List<Consumer<RoutesConfig>> routes = List.of(
                 SecurityHeaders::register,
                 new Gate(signIns, messages, clock)::register,
@@ -78,6 +80,7 @@ public final class Site implements AutoCloseable {
                 new StockRoutes(database, desk, pages, texts, clock)::register,
                 new LabelRoutes(database, desk, pages, texts, clock)::register,
                 new WallRoutes(database, desk, pages, texts, clock)::register,
+                new TablesRoutes(database, shipped, desk, pages, new TablesRoutes.SiteWords(texts, clock))::register,
                 new PartsRoutes(database, desk, pages, texts, clock)::register,
                 new OvensRoutes(new OvensRoutes.Rooms(database, live), desk, pages, texts, clock)::register);
         this.server = Javalin.create(config -> configure(config, routes));

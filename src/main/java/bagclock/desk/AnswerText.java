@@ -3,6 +3,7 @@ package bagclock.desk;
 import bagclock.core.heat.Answer;
 import bagclock.core.heat.Finding;
 import bagclock.core.heat.StepCode;
+import bagclock.core.standard.Citation;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -33,9 +34,12 @@ final class AnswerText {
         ArrayNode parts = json.putArray("parts");
         finding.parts().forEach(part -> parts.add(KeptAnswer.written(part)));
         finding.citation()
-                .ifPresent(cell -> json.put(
-                                "source",
-                                cell.document() + ", " + cell.table() + ", " + cell.row() + ", " + cell.column())
+                .ifPresent(cell -> json.put("source", source(cell))
                         .put("status", cell.status().name()));
+    }
+
+    /** Names a cell as kept answers do. */
+    static String source(Citation cell) {
+        return cell.document() + ", " + cell.table() + ", " + cell.row() + ", " + cell.column();
     }
 }

@@ -292,6 +292,12 @@ public final class Desk {
         return database.read(tx -> standards.at(tx, moment));
     }
 
+    /** How far the answers acted on in a period rest on cells that nobody has compared by its end. */
+    public Decided decided(Instant startInclusive, Instant endExclusive) {
+        return database.read(tx ->
+                Decided.of(ledger.heatsBetween(tx, startInclusive, endExclusive), standards.at(tx, endExclusive)));
+    }
+
     /** The newest entries of a person, newest first. */
     public List<Entry> newestOf(String who, int most) {
         return database.read(tx -> ledger.newestOf(tx, who, most));

@@ -125,6 +125,19 @@ final class EntryStore {
                 .list();
     }
 
+    /** Entries of one act recorded from a moment until before another, oldest first. */
+    List<Entry> recordedBetween(Transaction tx, String act, Instant startInclusive, Instant endExclusive) {
+        return tx.handle()
+                .createQuery(SELECT + "where act = :act and recorded_at >= :start and recorded_at < :end"
+                        + " order by recorded_at, tag, seq")
+                .bind("act", act)
+                .bind("start", startInclusive)
+                .bind("end", endExclusive)
+                .mapTo(Row.class)
+                .map(Row::entry)
+                .list();
+    }
+
     /** Entries recorded from a moment until before another, oldest first. */
     List<Entry> recordedBetween(Transaction tx, Instant startInclusive, Instant endExclusive) {
         return tx.handle()

@@ -174,6 +174,11 @@ public final class Ledger {
         return entries.recordedBetween(tx, startInclusive, endExclusive);
     }
 
+    /** Heats recorded in a period, oldest first. */
+    public List<Entry> heatsBetween(Transaction tx, Instant startInclusive, Instant endExclusive) {
+        return entries.recordedBetween(tx, "heated", startInclusive, endExclusive);
+    }
+
     /** What is wrong with an item's chain; empty if every entry is as it was written. */
     public List<ChainFault> verify(Transaction tx, String tag) {
         List<ChainFault> faults = new ArrayList<>();

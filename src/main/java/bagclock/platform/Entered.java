@@ -39,6 +39,11 @@ public final class Entered {
         return entered;
     }
 
+    /** What puts refusals into words. */
+    public Texts texts() {
+        return texts;
+    }
+
     /** The text without outer blanks; empty if nothing was entered. */
     public String text(String name) {
         return values.getOrDefault(name, "").strip();
