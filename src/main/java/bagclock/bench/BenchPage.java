@@ -11,6 +11,7 @@ import java.util.Optional;
  *
  * @param address of this very question
  * @param topics what the answer depends on, for the live stream
+ * @param memory how far answers of late rest on cells from memory, in words; empty for not at all
  */
 public record BenchPage(
         String title,
@@ -19,8 +20,14 @@ public record BenchPage(
         String topics,
         Optional<AnswerPart> answer,
         Optional<BoardPart> board,
-        Optional<RecordPart> record)
+        Optional<RecordPart> record,
+        String memory)
         implements Page {
+    /** The same page with words about cells from memory. */
+    BenchPage remembering(String words) {
+        return new BenchPage(title, plan, address, topics, answer, board, record, words);
+    }
+
     /** The fields of the plan. */
     public record PlanFields(
             Field code,

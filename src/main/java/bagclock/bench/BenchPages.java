@@ -8,6 +8,7 @@ import bagclock.core.heat.Answer;
 import bagclock.core.heat.HeatPlan;
 import bagclock.core.heat.HeatPlan.Purpose;
 import bagclock.core.heat.Verdict;
+import bagclock.desk.Decided;
 import bagclock.desk.ItemView;
 import bagclock.platform.Choice;
 import bagclock.platform.Entered;
@@ -42,6 +43,15 @@ final class BenchPages {
     /** The question alone. */
     BenchPage question(PlanForm form) {
         return page(form, "", Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    /** The question alone, with a word about the cells from memory that have decided answers of late. */
+    BenchPage question(PlanForm form, Decided decided) {
+        return decided.cells().isEmpty()
+                ? question(form)
+                : question(form)
+                        .remembering(
+                                messages.text("bench.memory", decided.cells().size(), decided.answers()));
     }
 
     /**
@@ -112,7 +122,14 @@ final class BenchPages {
             Optional<BoardPart> board,
             Optional<RecordPart> record) {
         return new BenchPage(
-                messages.text("bench.title"), fields(form.entered()), form.address(), topics, answer, board, record);
+                messages.text("bench.title"),
+                fields(form.entered()),
+                form.address(),
+                topics,
+                answer,
+                board,
+                record,
+                "");
     }
 
     private PlanFields fields(Entered entered) {

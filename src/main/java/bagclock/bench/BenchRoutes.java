@@ -6,6 +6,7 @@ import bagclock.core.Refusal;
 import bagclock.core.heat.HeatPlan;
 import bagclock.core.quantity.Celsius;
 import bagclock.desk.Command;
+import bagclock.desk.Decided;
 import bagclock.desk.Desk;
 import bagclock.desk.HistoryLine;
 import bagclock.desk.ItemView;
@@ -71,7 +72,7 @@ public final class BenchRoutes {
         if (form.plan().isEmpty()) {
             pages.refuse(ctx, words.question(form));
         } else if (form.code().isEmpty()) {
-            pages.show(ctx, words.question(form));
+            pages.show(ctx, words.question(form, desk.decided(now.minus(Decided.LATELY), now)));
         } else {
             answer(ctx, form, form.plan().get(), now);
         }

@@ -68,7 +68,8 @@ final class Fields {
     }
 
     private Profile profile() {
-        if (value("12S").isPresent() || (value("12V").isPresent() && value("10V").isPresent())) {
+        if (value("12S").isPresent()
+                || (value("12V").isPresent() && value("10V").isPresent())) {
             return Profile.PRODUCTION_PARTS;
         }
         boolean material =
