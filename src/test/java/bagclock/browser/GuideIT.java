@@ -56,7 +56,7 @@ class GuideIT {
 
     @ParameterizedTest(name = "{0}")
     @CsvSource({
-        "counter, CLERK, /stock?code=R-407, LIGHT, 1280, 860",
+        "counter, CLERK, /stock, LIGHT, 1280, 860",
         "receive, CLERK, /stock/receive, LIGHT, 1280, 860",
         "open, CLERK, /items/R-404/acts/open, LIGHT, 1280, 1080",
         "item, CLERK, /items/R-407, LIGHT, 1280, 1240",
