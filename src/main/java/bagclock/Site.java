@@ -2,6 +2,7 @@ package bagclock;
 
 import bagclock.assess.AssessRoutes;
 import bagclock.bench.BenchRoutes;
+import bagclock.boards.BoardsRoutes;
 import bagclock.climate.ClimateRoutes;
 import bagclock.core.standard.Edition;
 import bagclock.core.standard.Standard;
@@ -76,6 +77,7 @@ public final class Site implements AutoCloseable {
                 new AccountRoutes(accounts, signIns, pages, messages, clock)::register,
                 new PeopleRoutes(accounts, pages, messages, texts, clock)::register,
                 new BenchRoutes(desk, names, pages, texts, clock)::register,
+                new BoardsRoutes(database, desk, pages, texts, clock)::register,
                 new ClimateRoutes(database, desk, pages, texts, clock)::register,
                 new StockRoutes(database, desk, pages, texts, clock)::register,
                 new LabelRoutes(database, desk, pages, texts, clock)::register,

@@ -149,5 +149,21 @@ public enum Reason {
     /** Parts: tag, time it is needed by. */
     DUE_IS_PAST,
     /** Parts: tag of a lot in the run, oven, time. */
-    RUN_CANNOT_BE_THERE
+    RUN_CANNOT_BE_THERE,
+    /** Parts: serial number. */
+    BOARD_UNKNOWN,
+    /** Parts: serial number, who wrote last, when. The page that was acted on shows an older state. */
+    BOARD_CHANGED_MEANWHILE,
+    /** Parts: the time told, the time of the board's last entry. */
+    BEFORE_LAST_ENTRY,
+    /** Parts: location, board type. */
+    LOCATION_UNKNOWN,
+    /** Parts: location. A second list line names it, with another part. */
+    LOCATION_TWICE,
+    /** Parts: text. A range or a list of reference designators is asked for. */
+    DESIGNATORS_UNREADABLE,
+    /** Parts: quantity, number of reference designators. */
+    QUANTITY_DIFFERS,
+    /** The answer is not one that a release is for: it mends itself, or another way out is at hand. */
+    RELEASE_NOT_POSSIBLE
 }

@@ -39,6 +39,7 @@ public final class HarrowQuay {
         HarrowQuay shop = new HarrowQuay(desk, now.truncatedTo(ChronoUnit.MINUTES));
         shop.register();
         shop.tell(new StockStory(shop.now).tellings());
+        new BoardJobs(desk, shop.now).tell();
     }
 
     private void register() {

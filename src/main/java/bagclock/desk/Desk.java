@@ -62,6 +62,7 @@ public final class Desk {
     private final Gathering gathering = new Gathering(register, readings, ledger);
     private final ItemListStore lists = new ItemListStore();
     private final ClockKeeping clocks;
+    private final BoardDesk boards;
 
     /**
      * Opens the desk.
@@ -74,6 +75,12 @@ public final class Desk {
         this.standards = new Standards(standard, register);
         this.tell = tell;
         this.clocks = new ClockKeeping(standards, register, readings, ledger, gathering);
+        this.boards = new BoardDesk(this, database, standards, tell, new BoardGathering(gathering));
+    }
+
+    /** The part of the counter that knows boards. */
+    public BoardDesk boards() {
+        return boards;
     }
 
     /**
@@ -94,7 +101,8 @@ public final class Desk {
         }
     }
 
-    private Outcome<Receipt> handle(Transaction tx, Command command, Instant now) {
+    /** Within a transaction that writes more than this; it must be rolled back when the command is refused. */
+    Outcome<Receipt> handle(Transaction tx, Command command, Instant now) {
         Optional<Entry> before = ledger.byKey(tx, command.header().key());
         if (before.isPresent()) {
             return again(command, before.get());

@@ -1,5 +1,6 @@
 package bagclock.core.exposure;
 
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 
@@ -24,6 +25,15 @@ public record ClimateLog(Map<Zone, ZoneLog> zones, Map<Zone, Air> worstCases, Op
     /** No readings, one worst case for the whole site. */
     public static ClimateLog declared(Air worstCase) {
         return new ClimateLog(Map.of(), Map.of(), Optional.of(worstCase));
+    }
+
+    /** What both know; of two logs of one zone the longer, since both end at the same moment. */
+    public ClimateLog with(ClimateLog other) {
+        Map<Zone, ZoneLog> logs = new HashMap<>(zones);
+        other.zones.forEach((zone, log) -> logs.merge(zone, log, (a, b) -> a.size() >= b.size() ? a : b));
+        Map<Zone, Air> airs = new HashMap<>(other.worstCases);
+        airs.putAll(worstCases);
+        return new ClimateLog(logs, airs, worstCase);
     }
 
     ZoneLog log(Optional<Zone> zone) {

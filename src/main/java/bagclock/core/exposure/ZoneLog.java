@@ -42,8 +42,14 @@ public final class ZoneLog {
         return count == atMs.length ? this : new ZoneLog(Arrays.copyOf(atMs, count), Arrays.copyOf(airs, count));
     }
 
-    int size() {
+    /** How many readings there are. */
+    public int size() {
         return atMs.length;
+    }
+
+    /** When the last reading was taken; empty without readings. */
+    public Optional<Instant> lastAt() {
+        return atMs.length == 0 ? Optional.empty() : Optional.of(Instant.ofEpochMilli(atMs[atMs.length - 1]));
     }
 
     long atMs(int index) {

@@ -1,0 +1,177 @@
+package bagclock.boards;
+
+import bagclock.core.Refusal;
+import bagclock.core.heat.Answer;
+import bagclock.core.heat.BakeOffer;
+import bagclock.core.heat.BoardAnswer;
+import bagclock.core.heat.Finding;
+import bagclock.core.heat.Verdict;
+import bagclock.desk.BoardReply;
+import bagclock.platform.AnswerTexts;
+import bagclock.platform.Messages;
+import bagclock.platform.Names;
+import bagclock.platform.Texts;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Puts answers about boards and refusals into words. */
+final class BoardWords {
+    private static final int MOST_PARTS = 40;
+    private static final BigDecimal MS_PER_HOUR = BigDecimal.valueOf(3_600_000);
+
+    private final Texts texts;
+    private final Messages messages;
+    private final AnswerTexts answers;
+    private final Names names;
+
+    BoardWords(Texts texts, Names names) {
+        this.texts = texts;
+        this.messages = texts.messages();
+        this.answers = new AnswerTexts(messages, texts);
+        this.names = names;
+    }
+
+    Texts texts() {
+        return texts;
+    }
+
+    String text(String key, Object... parts) {
+        return messages.text(key, parts);
+    }
+
+    String name(String id) {
+        return names.of(id);
+    }
+
+    /** The refusals in words; persons by name. */
+    List<String> refusals(List<Refusal> refusals) {
+        return refusals.stream().map(this::refusal).toList();
+    }
+
+    private String refusal(Refusal refusal) {
+        return switch (refusal.reason()) {
+            case BOARD_CHANGED_MEANWHILE ->
+                messages.text(
+                        "refusal.BOARD_CHANGED_MEANWHILE",
+                        refusal.parts().get(0),
+                        names.of(refusal.parts().get(1).toString()),
+                        texts.part(refusal.parts().get(2)));
+            default -> texts.refusal(refusal);
+        };
+    }
+
+    /** The answer about a board. */
+    AnswerBox box(BoardReply reply, Duration length, Instant now) {
+        Answer whole = reply.answer().whole();
+        List<BoardAnswer.At> telling = reply.answer().parts().stream()
+                .filter(part -> part.counts() || part.answer().verdict() != Verdict.CLEAR)
+                .sorted(Comparator.comparing(
+                                (BoardAnswer.At part) -> part.answer().verdict())
+                        .reversed())
+                .toList();
+        int hidden = reply.answer().parts().size() - Math.min(telling.size(), MOST_PARTS);
+        return new AnswerBox(
+                whole.verdict().code(),
+                sentence(whole, now),
+                aside(whole, length, now),
+                reply.notices().stream()
+                        .map(notice -> messages.text("boards.notice." + notice.name()))
+                        .toList(),
+                whole.reasons().stream().map(this::reason).toList(),
+                whole.bakes().stream().map(this::bake).toList(),
+                telling.stream()
+                        .limit(MOST_PARTS)
+                        .map(part -> part(reply, part, now))
+                        .toList(),
+                hidden == 0 ? "" : messages.text("boards.parts.rest", hidden));
+    }
+
+    /** The answer about an item by itself. */
+    AnswerBox box(Answer answer, Duration length, Instant now) {
+        return new AnswerBox(
+                answer.verdict().code(),
+                sentence(answer, now),
+                aside(answer, length, now),
+                List.of(),
+                answer.reasons().stream().map(this::reason).toList(),
+                answer.bakes().stream().map(this::bake).toList(),
+                List.of(),
+                "");
+    }
+
+    private AnswerBox.Part part(BoardReply reply, BoardAnswer.At part, Instant now) {
+        String tag = reply.items().getOrDefault(part.location(), "");
+        String verdict = part.answer().verdict().code();
+        return new AnswerBox.Part(
+                part.location(),
+                tag.isEmpty() ? messages.text("boards.parts.no-item") : tag,
+                tag.isEmpty() ? "" : "/items/" + tag,
+                verdict,
+                messages.text("verdict." + verdict),
+                sentence(part.answer(), now));
+    }
+
+    /** Until when, or what first. */
+    String sentence(Answer answer, Instant now) {
+        Optional<String> until = answer.until().map(at -> texts.at(at, now));
+        return switch (answer.verdict()) {
+            case CLEAR -> until.map(at -> messages.text("bench.until", at)).orElseGet(() -> deciding(answer));
+            case WAIT -> until.map(at -> messages.text("bench.wait-until", at)).orElseGet(() -> deciding(answer));
+            case BAKE -> bakeFirst(answer);
+            case HOLD -> deciding(answer);
+        };
+    }
+
+    private String bakeFirst(Answer answer) {
+        return answer.bakes().stream()
+                .filter(BakeOffer::isAllowed)
+                .min(Comparator.comparing(BakeOffer::time))
+                .map(offer ->
+                        messages.text("bench.bake-first", hours(offer.time()), texts.temperature(offer.temperature())))
+                .orElseGet(() -> deciding(answer));
+    }
+
+    private String deciding(Answer answer) {
+        return answer.reasons().stream()
+                .findFirst()
+                .map(answers::finding)
+                .orElseGet(() -> messages.text("boards.nothing-above-200"));
+    }
+
+    private String aside(Answer answer, Duration length, Instant now) {
+        if (answer.verdict() == Verdict.CLEAR) {
+            return answer.until()
+                    .filter(until -> until.isAfter(now))
+                    .map(until -> messages.text(
+                            "bench.left", texts.span(Duration.between(now, until)), texts.at(until.minus(length), now)))
+                    .orElse("");
+        }
+        return answer.verdict() == Verdict.HOLD ? "" : deciding(answer);
+    }
+
+    private AnswerBox.Reason reason(Finding finding) {
+        String source = messages.text("bench.source", answers.source(finding), texts.part(answers.status(finding)));
+        return new AnswerBox.Reason(answers.finding(finding), source);
+    }
+
+    private AnswerBox.Bake bake(BakeOffer offer) {
+        return new AnswerBox.Bake(
+                texts.temperature(offer.temperature()),
+                hours(offer.time()),
+                offer.maxHumidity()
+                        .map(rh -> messages.text("bench.bake.dry", texts.humidity(rh)))
+                        .orElseGet(() -> messages.text("bench.bake.any")),
+                answers.bars(offer));
+    }
+
+    /** A bake's time is never shown shorter than it is. */
+    String hours(Duration time) {
+        BigDecimal hours = BigDecimal.valueOf(time.toMillis()).divide(MS_PER_HOUR, 2, RoundingMode.CEILING);
+        return messages.text("span.hours", hours.stripTrailingZeros().toPlainString());
+    }
+}

@@ -1,0 +1,74 @@
+package bagclock.boards;
+
+import bagclock.core.heat.HeatPlan.Purpose;
+import bagclock.ledger.BoardEntry;
+import bagclock.ledger.BoardEntry.Kind;
+import bagclock.ledger.BoardNotes;
+import bagclock.ledger.Notes;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+
+/** Puts the entries of a board's ledger into words. */
+final class EntryWords {
+    private final BoardWords words;
+
+    EntryWords(BoardWords words) {
+        this.words = words;
+    }
+
+    List<JobPage.Entry> of(List<BoardEntry> entries, Instant now) {
+        return entries.stream().map(entry -> of(entry, now)).toList();
+    }
+
+    private JobPage.Entry of(BoardEntry entry, Instant now) {
+        boolean recorded = entry.say(Notes.ANSWER).isPresent();
+        return new JobPage.Entry(
+                words.texts().at(entry.happenedAt(), now),
+                what(entry),
+                words.name(entry.stamp().who()),
+                recorded ? "/boards/" + entry.serial() + "/heats/" + entry.seq() : "");
+    }
+
+    /** What an entry says. */
+    String what(BoardEntry entry) {
+        String why = entry.say(BoardNotes.WHY).map(text -> " " + text).orElse("");
+        return switch (entry.kind()) {
+            case CAME_BACK, JOB_CLOSED ->
+                words.text("boards.entry." + entry.kind().name()) + why;
+            case JOB_OPENED ->
+                words.text(
+                                "boards.entry.JOB_OPENED",
+                                entry.say(BoardNotes.LOCATION).orElse(""))
+                        + why;
+            case STEP_DONE ->
+                words.text("boards.entry.step." + entry.say(BoardNotes.STEP).orElse("check")) + why;
+            case BAKE_STARTED -> baked(entry);
+            case BAKE_ENDED ->
+                words.text(
+                        "boards.entry.BAKE_ENDED",
+                        entry.say(BoardNotes.AT_TEMPERATURE)
+                                .map(Duration::parse)
+                                .map(words::hours)
+                                .orElse(""));
+            case HEATED, RELEASED -> heat(entry) + why;
+        };
+    }
+
+    private String baked(BoardEntry entry) {
+        return words.text(
+                "boards.entry.BAKE_STARTED",
+                entry.say(BoardNotes.OVEN).orElse(""),
+                entry.say(BoardNotes.SET_POINT).orElse(""));
+    }
+
+    private String heat(BoardEntry entry) {
+        String purpose = entry.say(BoardNotes.PURPOSE).orElse(Purpose.WHOLE_BOARD.code());
+        String key = entry.kind() == Kind.HEATED ? "boards.entry.HEATED" : "boards.entry.RELEASED";
+        return words.text(
+                key,
+                words.text("bench.purpose." + purpose),
+                entry.say(BoardNotes.LOCATION).orElse(""),
+                entry.say(BoardNotes.ITEM).orElse(""));
+    }
+}

@@ -1,0 +1,195 @@
+package bagclock.boards;
+
+import bagclock.core.heat.Verdict;
+import bagclock.desk.BoardView;
+import bagclock.platform.Choice;
+import bagclock.platform.Entered;
+import bagclock.platform.Secret;
+import bagclock.register.HeatProfile;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** The forms of a job. Each carries the newest entry that its reader saw. */
+final class JobForms {
+    static final String SEEN = "seen";
+    static final String KEY = "key";
+    static final String STEP = "step";
+    static final String WHY = "why";
+    static final String OVEN = "oven";
+    static final String SET_POINT = "setPoint";
+    static final String HOURS = "hours";
+
+    /** Two forms stand on one page, so their fields have names of their own. */
+    static final String BAKE_AT = "bakeAt";
+
+    static final String BALLED_AT = "balledAt";
+    static final String BALLED_PEAK = "balledPeak";
+
+    private final Rooms rooms;
+    private final BoardWords words;
+    private final BoardView view;
+    private final Job job;
+    private final Entered sent;
+
+    /**
+     * Forms of one page.
+     *
+     * @param sent what was typed into the form that was refused; empty otherwise
+     */
+    JobForms(Rooms rooms, BoardView view, Job job, Entered sent) {
+        this.rooms = rooms;
+        this.words = rooms.words();
+        this.view = view;
+        this.job = job;
+        this.sent = sent;
+    }
+
+    private String action(String act) {
+        return "/boards/" + view.serial() + "/jobs/" + job.number() + "/" + act;
+    }
+
+    private List<Hidden> hidden(Hidden... more) {
+        List<Hidden> all = new ArrayList<>(List.of(more));
+        all.add(new Hidden(SEEN, Integer.toString(view.newest())));
+        all.add(new Hidden(KEY, Secret.token()));
+        all.add(new Hidden(STEP, job.step().code()));
+        return all;
+    }
+
+    private Input input(Input.Kind kind, String name) {
+        String key = "boards.job." + name;
+        return Input.of(kind, sent.field(name, words.text(key), words.text(key + ".hint")));
+    }
+
+    private Input moment(String name, Instant now) {
+        Entered entered = sent.text(name).isEmpty()
+                ? Entered.of(Map.of(name, words.texts().field(now)), words.texts())
+                : sent;
+        return Input.of(Input.Kind.MOMENT, entered.field(name, words.text("boards.job.at")));
+    }
+
+    /** A step without heat is done. */
+    FormPart step(String act, boolean first) {
+        String step = job.step().code();
+        return new FormPart(
+                words.text("boards.step." + step),
+                words.text("boards.step." + step + ".text"),
+                action("step"),
+                hidden(),
+                List.of(input(Input.Kind.LINES, WHY)),
+                words.text(act),
+                first);
+    }
+
+    /** The board goes into an oven. */
+    FormPart bake(Instant now, boolean first) {
+        List<Choice> ovens = rooms.store().ovens(now).stream()
+                .map(oven -> Choice.of(oven.code(), oven.name()))
+                .toList();
+        return new FormPart(
+                words.text("boards.job.bake"),
+                words.text("boards.job.bake.text"),
+                action("bake"),
+                hidden(),
+                List.of(
+                        new Input(sent.field(OVEN, words.text("boards.job.oven")), Input.Kind.SELECT, ovens),
+                        input(Input.Kind.NUMBER, SET_POINT),
+                        moment(BAKE_AT, now)),
+                words.text("boards.job.bake.act"),
+                first);
+    }
+
+    /** The board comes out. */
+    FormPart unbake(Instant now) {
+        return new FormPart(
+                words.text("boards.job.unbake"),
+                words.text("boards.job.unbake.text"),
+                action("bake-end"),
+                hidden(),
+                List.of(input(Input.Kind.NUMBER, HOURS), moment(HeatForm.AT, now)),
+                words.text("boards.job.unbake.act"),
+                true);
+    }
+
+    /** The heat was done. */
+    FormPart heat(HeatForm form, Verdict verdict, Instant now) {
+        boolean clear = verdict == Verdict.CLEAR;
+        return new FormPart(
+                words.text(clear ? "bench.record" : "bench.record.all-the-same"),
+                clear ? "" : words.text("bench.record.all-the-same.text"),
+                action("heat"),
+                hidden(
+                        new Hidden(HeatForm.PROFILE, form.entered().text(HeatForm.PROFILE)),
+                        new Hidden(HeatForm.PEAK, form.entered().text(HeatForm.PEAK)),
+                        new Hidden(HeatForm.MINUTES, form.entered().text(HeatForm.MINUTES)),
+                        new Hidden(HeatForm.PART, form.entered().text(HeatForm.PART))),
+                List.of(moment(HeatForm.AT, now), input(Input.Kind.NUMBER, HeatForm.MEASURED)),
+                words.text("bench.record.act"),
+                clear);
+    }
+
+    /** The part that was taken off is balled anew: a heat of its own. */
+    FormPart reball(Instant now) {
+        return new FormPart(
+                words.text("boards.job.reball"),
+                words.text("boards.job.reball.text"),
+                action("reball"),
+                hidden(),
+                List.of(
+                        moment(BALLED_AT, now),
+                        Input.of(
+                                Input.Kind.NUMBER,
+                                sent.field(
+                                        BALLED_PEAK,
+                                        words.text("boards.job.measured"),
+                                        words.text("boards.job.measured.hint")))),
+                words.text("boards.job.reball.act"),
+                false);
+    }
+
+    /** An engineer releases the next heat. */
+    FormPart release(HeatForm form) {
+        return new FormPart(
+                words.text("boards.release"),
+                words.text("boards.release.text"),
+                action("release"),
+                hidden(
+                        new Hidden(HeatForm.PROFILE, form.entered().text(HeatForm.PROFILE)),
+                        new Hidden(HeatForm.PEAK, form.entered().text(HeatForm.PEAK)),
+                        new Hidden(HeatForm.MINUTES, form.entered().text(HeatForm.MINUTES)),
+                        new Hidden(HeatForm.PART, form.entered().text(HeatForm.PART))),
+                List.of(Input.of(Input.Kind.TEXT, sent.field("reason", words.text("boards.release.why")))),
+                words.text("boards.release.act"),
+                false);
+    }
+
+    /** By which profile the next heat goes, and which part is placed. */
+    JobPage.Plan plan(HeatForm form, boolean placing) {
+        List<Choice> choices = new ArrayList<>();
+        form.profiles().forEach(profile -> choices.add(choice(profile)));
+        choices.add(Choice.of(HeatForm.NO_PROFILE, words.text("boards.profile.choose-none")));
+        List<Input> inputs = new ArrayList<>();
+        Entered asked = form.entered();
+        if (placing) {
+            inputs.add(Input.of(
+                    Input.Kind.SCANNED,
+                    asked.field(HeatForm.PART, words.text("boards.job.part"), words.text("boards.job.part.hint"))));
+        }
+        inputs.add(
+                new Input(asked.field(HeatForm.PROFILE, words.text("boards.job.profile")), Input.Kind.SELECT, choices));
+        inputs.add(Input.of(
+                Input.Kind.NUMBER,
+                asked.field(HeatForm.PEAK, words.text("bench.peak"), words.text("boards.job.peak.hint"))));
+        inputs.add(Input.of(
+                Input.Kind.NUMBER,
+                asked.field(HeatForm.MINUTES, words.text("bench.minutes"), words.text("boards.job.minutes.hint"))));
+        return new JobPage.Plan("/boards/" + view.serial() + "/jobs/" + job.number(), inputs);
+    }
+
+    private Choice choice(HeatProfile profile) {
+        return Choice.of(
+                profile.id(), words.text("boards.profile.choice", profile.id(), profile.tool(), profile.measuredOn()));
+    }
+}

@@ -1,0 +1,36 @@
+package bagclock.desk;
+
+import bagclock.core.heat.HeatPlan;
+import bagclock.core.quantity.Celsius;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+
+/**
+ * A heat that is planned on a board.
+ *
+ * @param location that is worked on; empty text for a heat of the whole board
+ * @param placed tag of the item that a placement puts there; empty for a part of its type of which nothing is known
+ * @param profile id of the heat profile to go by
+ * @param peak planned peak of the part that is worked on, where no profile says it
+ */
+public record BoardAsk(
+        String serial,
+        String location,
+        HeatPlan.Purpose purpose,
+        Optional<String> placed,
+        Optional<String> profile,
+        Optional<Celsius> peak,
+        Duration length,
+        Instant at) {
+    /** The same heat at another moment. */
+    public BoardAsk at(Instant moment) {
+        return new BoardAsk(serial, location, purpose, placed, profile, peak, length, moment);
+    }
+
+    /** All heats but those of a whole board stay at their location. */
+    HeatPlan plan() {
+        boolean local = purpose != HeatPlan.Purpose.WHOLE_BOARD;
+        return new HeatPlan(at, length, peak, Optional.of(purpose), Optional.of(local));
+    }
+}

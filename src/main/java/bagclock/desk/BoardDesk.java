@@ -1,0 +1,254 @@
+package bagclock.desk;
+
+import bagclock.core.Outcome;
+import bagclock.core.Reason;
+import bagclock.core.Refusal;
+import bagclock.core.heat.AssessBoard;
+import bagclock.core.heat.BoardAnswer;
+import bagclock.core.heat.Release;
+import bagclock.core.heat.Verdict;
+import bagclock.ledger.BoardEntry;
+import bagclock.ledger.BoardLedger;
+import bagclock.ledger.BoardNotes;
+import bagclock.ledger.Notes;
+import bagclock.ledger.Stamp;
+import bagclock.platform.Database;
+import bagclock.platform.Transaction;
+import bagclock.register.BoardRegister;
+import bagclock.register.BoardRules;
+import bagclock.register.BoardType;
+import bagclock.register.Change;
+import bagclock.register.HeatProfile;
+import bagclock.register.KnownBoard;
+import bagclock.register.Versioned;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiConsumer;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * The counter's part that knows boards. A note about a board and what it means for the items on it are written in one
+ * transaction; open pages are told by topic {@code board/<serial>}. May be used by many threads and on several nodes.
+ */
+public final class BoardDesk {
+    private final Desk desk;
+    private final Database database;
+    private final Standards standards;
+    private final BiConsumer<Transaction, String> tell;
+    private final BoardGathering gathering;
+    private final BoardRegister register;
+    private final BoardLedger ledger;
+
+    BoardDesk(
+            Desk desk,
+            Database database,
+            Standards standards,
+            BiConsumer<Transaction, String> tell,
+            BoardGathering gathering) {
+        this.desk = desk;
+        this.database = database;
+        this.standards = standards;
+        this.tell = tell;
+        this.gathering = gathering;
+        this.register = gathering.register();
+        this.ledger = gathering.ledger();
+    }
+
+    /** Carries refusals out of a transaction that must leave nothing. */
+    private static final class Turned extends RuntimeException {
+        private static final long serialVersionUID = 1;
+        private final transient List<Refusal> refusals;
+
+        Turned(List<Refusal> refusals) {
+            this.refusals = refusals;
+        }
+    }
+
+    /** A board with all that is known of it. */
+    public Optional<BoardView> board(String serial, Instant moment) {
+        return database.read(tx -> gathering.view(tx, serial, moment));
+    }
+
+    /** Every board, by serial number. */
+    public List<Versioned<KnownBoard>> boards(Instant moment) {
+        return database.read(tx -> register.boards(tx, moment));
+    }
+
+    /** Every board type, by number. */
+    public List<Versioned<BoardType>> types(Instant moment) {
+        return database.read(tx -> register.types(tx, moment));
+    }
+
+    /** The board type with this number. */
+    public Optional<Versioned<BoardType>> type(String number, Instant moment) {
+        return database.read(tx -> register.type(tx, number, moment));
+    }
+
+    /** Every heat profile of a board type, by id. */
+    public List<Versioned<HeatProfile>> profiles(String boardType, Instant moment) {
+        return database.read(tx -> register.profiles(tx, boardType, moment));
+    }
+
+    /** The site's rules for boards. */
+    public Versioned<BoardRules> rules(Instant moment) {
+        return database.read(tx -> register.rules(tx, moment));
+    }
+
+    /** Every entry of one kind on any board, newest first. */
+    public List<BoardEntry> newest(BoardEntry.Kind kind, int most) {
+        return database.read(tx -> ledger.newest(tx, kind, most));
+    }
+
+    /** Whether the board may be heated as planned. */
+    public BoardReply mayHeat(BoardAsk ask) {
+        return database.read(tx -> reply(tx, ask));
+    }
+
+    private BoardReply reply(Transaction tx, BoardAsk ask) {
+        BoardGathering.Gathered gathered = gathering.of(tx, ask);
+        BoardAnswer answer = AssessBoard.of(standards.at(tx, ask.at()), gathered.question());
+        return new BoardReply(
+                answer,
+                gathered.question(),
+                gathered.notices(),
+                gathered.items(),
+                gathered.versions(),
+                BoardGathering.readings(gathered.question().climate()),
+                gathered.sha256());
+    }
+
+    /**
+     * Writes a note with all that it means for the items, or refuses it with every reason and changes nothing. A key
+     * that was used before gives the entry of then.
+     */
+    public Outcome<BoardEntry> record(BoardNote note, Instant now) {
+        Instant recordedAt = now.truncatedTo(ChronoUnit.MILLIS);
+        try {
+            return database.inTransaction(tx -> record(tx, note, recordedAt));
+        } catch (Turned turned) {
+            return new Outcome.Refused<>(turned.refusals);
+        }
+    }
+
+    private Outcome<BoardEntry> record(Transaction tx, BoardNote note, Instant now) {
+        Optional<BoardEntry> before = ledger.byKey(tx, note.header().key());
+        if (before.isPresent()) {
+            return before.get().serial().equals(note.serial())
+                    ? Outcome.accepted(before.get())
+                    : Outcome.refused(Refusal.of(Reason.KEY_USED_OTHERWISE));
+        }
+        List<BoardEntry> entries = ledger.entries(tx, note.serial());
+        Optional<Refusal> refusal = refusal(tx, note, entries, now);
+        if (refusal.isPresent()) {
+            return Outcome.refused(refusal.get());
+        }
+        Map<String, String> told = new HashMap<>(note.told());
+        note.ask().ifPresent(ask -> told.putAll(answered(tx, note, ask)));
+        note.commands()
+                .forEach(command -> desk.handle(tx, command, now).fold(receipt -> receipt, refusals -> {
+                    throw new Turned(refusals);
+                }));
+        Instant happenedAt = note.header().happenedAt();
+        BoardEntry entry = ledger.append(
+                tx,
+                entries,
+                new BoardLedger.Draft(note.serial(), happenedAt, note.kind(), told),
+                new Stamp(note.header().who(), now, note.header().key()));
+        tell.accept(tx, "board/" + note.serial());
+        return Outcome.accepted(entry);
+    }
+
+    private Optional<Refusal> refusal(Transaction tx, BoardNote note, List<BoardEntry> entries, Instant now) {
+        Instant at = note.header().happenedAt();
+        if (register.board(tx, note.serial(), now).isEmpty()) {
+            return Optional.of(Refusal.of(Reason.BOARD_UNKNOWN, note.serial()));
+        } else if (entries.size() != note.basedOn()) {
+            return Optional.of(changed(note, entries));
+        } else if (at.isAfter(now)) {
+            return Optional.of(Refusal.of(Reason.HAPPENED_IN_FUTURE, at, now));
+        }
+        return entries.stream()
+                .reduce((first, last) -> last)
+                .filter(last -> at.isBefore(last.happenedAt()))
+                .map(last -> Refusal.of(Reason.BEFORE_LAST_ENTRY, at, last.happenedAt()));
+    }
+
+    private static Refusal changed(BoardNote note, List<BoardEntry> entries) {
+        String who =
+                entries.isEmpty() ? "" : entries.get(entries.size() - 1).stamp().who();
+        Instant when = entries.isEmpty()
+                ? note.header().happenedAt()
+                : entries.get(entries.size() - 1).stamp().recordedAt();
+        return Refusal.of(Reason.BOARD_CHANGED_MEANWHILE, note.serial(), who, when);
+    }
+
+    /** The answer that was acted on, and what it rests on. */
+    private Map<String, String> answered(Transaction tx, BoardNote note, BoardAsk ask) {
+        BoardReply reply = reply(tx, ask);
+        if (note.kind() == BoardEntry.Kind.RELEASED
+                && !Release.isPossible(reply.answer().whole())) {
+            throw new Turned(List.of(Refusal.of(Reason.RELEASE_NOT_POSSIBLE)));
+        }
+        Map<String, String> told = new HashMap<>();
+        told.put(Notes.ANSWER, AnswerText.of(reply.answer().whole()));
+        told.put(Notes.INPUTS, reply.sha256());
+        told.put(Notes.VERSIONS, standards.version(tx, ask.at()) + " " + reply.versions());
+        told.put(BoardNotes.READINGS, String.join("\n", reply.readings()));
+        told.put(
+                BoardNotes.NOTICES,
+                reply.notices().stream().map(Enum::name).sorted().collect(Collectors.joining("\n")));
+        told.put(BoardNotes.PURPOSE, ask.purpose().code());
+        told.put(BoardNotes.LOCATION, ask.location());
+        told.put(BoardNotes.LENGTH, ask.length().toString());
+        ask.profile().ifPresent(id -> told.put(BoardNotes.PROFILE, id));
+        told.put(
+                BoardNotes.PARTS,
+                reply.answer().parts().stream()
+                        .filter(part -> part.counts() || part.answer().verdict() != Verdict.CLEAR)
+                        .map(part ->
+                                part.location() + "\t" + part.answer().verdict().code())
+                        .collect(Collectors.joining("\n")));
+        return told;
+    }
+
+    /** A new board type, or a new version of one. */
+    public void keep(BoardType type, Change change) {
+        keep(tx -> {
+            register.add(tx, type, change);
+            return "register";
+        });
+    }
+
+    /** A new board, or a new version of one. */
+    public void keep(KnownBoard board, Change change) {
+        keep(tx -> {
+            register.add(tx, board, change);
+            return "board/" + board.serial();
+        });
+    }
+
+    /** A new heat profile, or a new version of one. */
+    public void keep(HeatProfile profile, Change change) {
+        keep(tx -> {
+            register.add(tx, profile, change);
+            return "register";
+        });
+    }
+
+    /** The site's rules for boards from a moment on. */
+    public void keep(BoardRules rules, Change change) {
+        keep(tx -> {
+            register.add(tx, rules, change);
+            return "register";
+        });
+    }
+
+    private void keep(Function<Transaction, String> entering) {
+        database.withTransaction(tx -> tell.accept(tx, entering.apply(tx)));
+    }
+}

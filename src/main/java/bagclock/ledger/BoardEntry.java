@@ -1,0 +1,57 @@
+package bagclock.ledger;
+
+import java.time.Instant;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * One line of a board's ledger.
+ *
+ * @param seq 1 for the first of its board, without holes
+ * @param happenedAt when it was so
+ * @param stamp who said so and when
+ * @param told what was said, by name
+ */
+public record BoardEntry(
+        String serial,
+        int seq,
+        Instant happenedAt,
+        Stamp stamp,
+        Kind kind,
+        Map<String, String> told,
+        String previousHash,
+        String hash) {
+    /** What an entry says. */
+    public enum Kind {
+        /** The board was out of the house: from here back nothing is known of what its parts went through. */
+        CAME_BACK,
+        JOB_OPENED,
+        /** A step of a job that is no heat and no bake. */
+        STEP_DONE,
+        BAKE_STARTED,
+        BAKE_ENDED,
+        HEATED,
+        RELEASED,
+        JOB_CLOSED
+    }
+
+    /** Keeps its own copy. */
+    public BoardEntry {
+        told = Map.copyOf(told);
+    }
+
+    /** What was said under a name. */
+    public Optional<String> say(String name) {
+        return Optional.ofNullable(told.get(name)).filter(text -> !text.isEmpty());
+    }
+
+    /** Whether it says this under a name. */
+    public boolean says(String name, String text) {
+        return text.equals(told.get(name));
+    }
+
+    static Map<String, String> sorted(Map<String, String> told) {
+        return new TreeMap<>(told);
+    }
+}

@@ -1,0 +1,15 @@
+package bagclock.register;
+
+import java.time.Duration;
+import java.util.Optional;
+
+/**
+ * What a site chooses for its boards.
+ *
+ * @param profileMonths how long a measured heat profile is trusted, 1 or more
+ * @param useWithin how long after a board bake the board must be heated; empty: no such limit
+ */
+public record BoardRules(int profileMonths, Optional<Duration> useWithin) {
+    /** What counts as long as nobody has decided: a year; 12 h, as is common practice. */
+    public static final BoardRules USUAL = new BoardRules(12, Optional.of(Duration.ofHours(12)));
+}

@@ -1,0 +1,144 @@
+package bagclock.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
+import bagclock.HandClock;
+import bagclock.Site;
+import bagclock.platform.Engine;
+import bagclock.platform.Settings;
+import com.microsoft.playwright.Browser.NewContextOptions;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Page.GetByRoleOptions;
+import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.ColorScheme;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The technician's journeys: from a scan over a clear answer to the recorded heat; and a whole rework job. */
+class TechnicianIT {
+    private static final HandClock CLOCK = new HandClock(Instant.parse("2026-03-12T14:20:00Z"));
+
+    private static Site site;
+    private static Browser browser;
+
+    private Page page;
+
+    @BeforeAll
+    static void start() {
+        site = Site.demo(
+                new Settings("localhost", 0, Path.of("target"), Engine.H2.freshUrl(), ZoneId.of("UTC"), true), CLOCK);
+        browser = Browser.start();
+    }
+
+    @AfterAll
+    static void stop() {
+        browser.close();
+        site.close();
+    }
+
+    @AfterEach
+    void closePage() {
+        page.context().close();
+    }
+
+    private void signIn(NewContextOptions options, String role) {
+        page = browser.browser().newContext(options).newPage();
+        open("/sign-in");
+        press(role);
+    }
+
+    private void open(String path) {
+        page.navigate("http://localhost:" + site.port() + path);
+    }
+
+    private void press(String name) {
+        page.getByRole(AriaRole.BUTTON, new GetByRoleOptions().setName(name).setExact(true))
+                .click();
+    }
+
+    private void fits(int width) {
+        int inner = ((Number) page.evaluate("document.documentElement.scrollWidth")).intValue();
+        org.assertj.core.api.Assertions.assertThat(inner).as(page.url()).isLessThanOrEqualTo(width);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"390, LIGHT, T-410", "1280, DARK, R-409"})
+    void aScanLeadsOverClearToARecordedHeat(int width, ColorScheme scheme, String tag) {
+        signIn(new NewContextOptions().setViewportSize(width, 844).setColorScheme(scheme), "Rework technician");
+        open("/bench");
+        page.locator("main #code").fill(tag);
+        page.locator("main input[value=placement]").check();
+        press("May it be heated?");
+        assertThat(page.locator(".answer .call")).hasText("Clear");
+        Accessibility.check(page);
+        fits(width);
+
+        press("Record this heat");
+        assertThat(page.getByRole(AriaRole.STATUS)).containsText("Heat recorded");
+        Accessibility.check(page);
+        fits(width);
+    }
+
+    @Test
+    void aWholeJobGoesFromTheFirstLookToTheLast() {
+        signIn(new NewContextOptions().setViewportSize(390, 844), "Rework technician");
+        open("/boards/HQB-0117");
+        page.getByLabel("Location").first().fill("Q3");
+        page.getByLabel("Why").fill("It runs hot.");
+        page.locator("input[value=scrap]").check();
+        press("Start the job");
+        assertThat(page.locator(".steps [aria-current=step]")).containsText("Check");
+        press("Checked");
+        assertThat(page.locator(".answer")).hasCount(1);
+        page.locator("button").filter(new com.microsoft.playwright.Locator.FilterOptions()
+                        .setHasText(java.util.regex.Pattern.compile("go on|Go on")))
+                .click();
+        assertThat(page.locator(".steps [aria-current=step]")).containsText("Remove");
+        Accessibility.check(page);
+        press("Record this heat");
+        press("The site is clean");
+        page.getByLabel("Tag of the new part").fill("P-464");
+        CLOCK.passes(Duration.ofMinutes(1));
+        assertThat(page.locator(".steps [aria-current=step]")).containsText("Place");
+        press("Nothing is placed");
+        press("Inspected, close the job");
+        assertThat(page.locator("main")).containsText("Done and inspected.");
+        page.getByRole(AriaRole.LINK, new GetByRoleOptions().setName("Record").setExact(true))
+                .click();
+        assertThat(page.locator("h1")).hasText("Record of a heat on HQB-0117");
+        Accessibility.check(page);
+        fits(390);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"390, LIGHT", "1280, DARK", "2560, LIGHT"})
+    void thePagesFitAndAreAccessible(int width, ColorScheme scheme) {
+        signIn(new NewContextOptions().setViewportSize(width, 900).setColorScheme(scheme), "Process engineer");
+        List<String> paths = List.of(
+                "/boards",
+                "/boards/new",
+                "/boards/releases",
+                "/boards/HQB-0204",
+                "/boards/HQB-0204/jobs/1",
+                "/boards/HQB-0204/heats/3",
+                "/boards/types/new",
+                "/boards/types/HQB-R2",
+                "/boards/types/HQB-R2/change",
+                "/boards/types/HQB-R2/parts",
+                "/boards/types/HQB-R2/profiles/new");
+        for (String path : paths) {
+            open(path);
+            Accessibility.check(page);
+            fits(width);
+        }
+    }
+}
