@@ -145,6 +145,7 @@ class BoardsSiteTest {
         Document baking = other.page(job);
         assertThat(verdict(baking)).isIn("Wait", "Bake", "Hold", "Clear");
         CLOCK.passes(Duration.ofHours(20));
+        one = technician();
         HttpResponse<String> tooLong = one.submit(job, job + "/bake-end", "hours", "21", "at", "2026-03-13T10:20");
         assertThat(Jsoup.parse(tooLong.body()).select("#hours-error").text()).contains("20 h only");
         sent(one.submit(job, job + "/bake-end", "hours", "18", "at", "2026-03-13T10:20"));
