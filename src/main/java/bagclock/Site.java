@@ -29,6 +29,7 @@ import bagclock.platform.Texts;
 import bagclock.stock.StockRoutes;
 import bagclock.tables.TablesRoutes;
 import bagclock.wall.WallRoutes;
+import bagclock.whatif.WhatIfRoutes;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
@@ -80,6 +81,7 @@ public final class Site implements AutoCloseable {
                 new BoardsRoutes(database, desk, pages, texts, clock)::register,
                 new ClimateRoutes(database, desk, pages, texts, clock)::register,
                 new StockRoutes(database, desk, pages, texts, clock)::register,
+                new WhatIfRoutes(database, desk, pages, texts, clock)::register,
                 new LabelRoutes(database, desk, pages, texts, clock)::register,
                 new WallRoutes(database, desk, pages, texts, clock)::register,
                 new TablesRoutes(database, shipped, desk, pages, new TablesRoutes.SiteWords(texts, clock))::register,
