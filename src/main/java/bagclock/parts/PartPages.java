@@ -105,10 +105,10 @@ final class PartPages {
     /** A fact that the rules need is said to be unknown; one that a maker need not give is left out. */
     private Optional<PartPage.Fact> fact(Column column, String text) {
         if (!text.isEmpty()) {
-            return Optional.of(new PartPage.Fact(words.label(column), words.shown(column, text)));
+            return Optional.of(new PartPage.Fact(words.name(column), words.shown(column, text)));
         }
         return FormGroup.MATTERS.contains(column)
-                ? Optional.of(new PartPage.Fact(words.label(column), List.of(words.text("parts.not-known"))))
+                ? Optional.of(new PartPage.Fact(words.name(column), List.of(words.text("parts.not-known"))))
                 : Optional.empty();
     }
 

@@ -35,6 +35,11 @@ final class PartWords {
         return texts.part(column);
     }
 
+    /** The label without its unit, for where the unit stands beside the value. */
+    String name(Column column) {
+        return label(column).replaceFirst(" \\([^)]*\\)$", "");
+    }
+
     /** Empty for a field that needs none. */
     String hint(Column column) {
         String key = "parts.hint." + column.code();
@@ -70,7 +75,7 @@ final class PartWords {
         return texts.part(BodyKind.parse(code).orElse(BodyKind.UNKNOWN));
     }
 
-    /** For example {@code 3 to 245 °C, 4 to 260 °C}. */
+    /** For example {@code 3 at 245 °C, 4 at 260 °C}. */
     String ratings(PartType type) {
         return type.part().ratings().stream()
                 .map(rating -> {

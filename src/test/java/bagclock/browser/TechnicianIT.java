@@ -99,7 +99,8 @@ class TechnicianIT {
         assertThat(page.locator(".steps [aria-current=step]")).containsText("Check");
         press("Checked");
         assertThat(page.locator(".answer")).hasCount(1);
-        page.locator("button").filter(new com.microsoft.playwright.Locator.FilterOptions()
+        page.locator("button")
+                .filter(new com.microsoft.playwright.Locator.FilterOptions()
                         .setHasText(java.util.regex.Pattern.compile("go on|Go on")))
                 .click();
         assertThat(page.locator(".steps [aria-current=step]")).containsText("Remove");

@@ -34,6 +34,7 @@ public final class Solver implements Planner, AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Solver.class);
     /** A busy computer starts a process late. */
     private static final Duration GRACE = Duration.ofSeconds(30);
+
     private static final String HEAP = "-Xmx512m";
 
     private final List<String> command;
