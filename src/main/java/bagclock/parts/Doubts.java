@@ -18,7 +18,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * Names what contradicts itself or the standard in a part type: rules.md calls for the maker's word first, so none of it
+ * Names what contradicts itself or the standard in a part type: the maker's word comes first, so none of it
  * is refused, but an engineer has to look at each.
  */
 final class Doubts {
