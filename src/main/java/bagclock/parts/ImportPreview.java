@@ -24,6 +24,9 @@ final class ImportPreview {
         this.words = words;
     }
 
+    /** What stands above the lines: why nothing was kept, and what would happen. */
+    private record Said(String refusal, String summary) {}
+
     /** Names what a preview rests on: another plan when somebody altered a part type meanwhile. */
     static String plan(PartsFile file, Map<String, Versioned<PartType>> known) {
         String lines = file.good().stream()
@@ -37,7 +40,7 @@ final class ImportPreview {
 
     PartsImportPage empty(String text, String refusal) {
         PartsFile none = new PartsFile(List.of(), List.of(), List.of());
-        return page(text, none, refusal, "", List.of(), "");
+        return page(text, none, new Said(refusal, ""), List.of(), "");
     }
 
     PartsImportPage page(String text, PartsFile file, String plan, String refusal, Standard standard) {
@@ -55,7 +58,7 @@ final class ImportPreview {
                 count(file, Effect.CHANGED),
                 count(file, Effect.SAME),
                 badLines(file));
-        return page(text, file, refusal, summary, doubts, plan);
+        return page(text, file, new Said(refusal, summary), doubts, plan);
     }
 
     private static long count(PartsFile file, Effect effect) {
@@ -66,16 +69,15 @@ final class ImportPreview {
         return file.bad().stream().map(PartsFile.BadLine::line).distinct().count();
     }
 
-    private PartsImportPage page(
-            String text, PartsFile file, String refusal, String summary, List<Line> doubts, String plan) {
+    private PartsImportPage page(String text, PartsFile file, Said said, List<Line> doubts, String plan) {
         List<PartsFile.Line> changes = file.good().stream()
                 .filter(line -> line.effect() != Effect.SAME)
                 .toList();
         return new PartsImportPage(
                 words.text("parts.import"),
                 Field.of("text", words.text("parts.import.text"), text).hinting(words.text("parts.import.text.hint")),
-                refusal,
-                summary,
+                said.refusal(),
+                said.summary(),
                 file.unknownColumns().isEmpty()
                         ? ""
                         : words.text("parts.import.unknown", String.join(", ", file.unknownColumns())),
