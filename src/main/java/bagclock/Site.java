@@ -4,6 +4,7 @@ import bagclock.assess.AssessRoutes;
 import bagclock.bench.BenchRoutes;
 import bagclock.boards.BoardsRoutes;
 import bagclock.climate.ClimateRoutes;
+import bagclock.climate.SensorRoutes;
 import bagclock.core.standard.Edition;
 import bagclock.core.standard.Standard;
 import bagclock.demo.HarrowQuay;
@@ -76,6 +77,7 @@ public final class Site implements AutoCloseable {
                         ::register,
                 new SignInRoutes(accounts, signIns, pages, messages, new SignInRoutes.Site(settings, clock))::register,
                 new AccountRoutes(accounts, signIns, pages, messages, clock)::register,
+                new SensorRoutes(database, desk, pages, texts, clock)::register,
                 new PeopleRoutes(accounts, pages, messages, texts, clock)::register,
                 new BenchRoutes(desk, names, pages, texts, clock)::register,
                 new BoardsRoutes(database, desk, pages, texts, clock)::register,

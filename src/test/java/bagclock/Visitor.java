@@ -1,6 +1,7 @@
 package bagclock;
 
 import bagclock.platform.Role;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.net.CookieManager;
 import java.net.URI;
@@ -82,6 +83,40 @@ public final class Visitor {
         return send(HttpRequest.newBuilder(URI.create(root + path))
                 .header("Content-Type", "application/x-www-form-urlencoded")
                 .POST(BodyPublishers.ofString(body.toString())));
+    }
+
+    /** A file in a form. */
+    public record FilePart(String field, String name, String content) {}
+
+    /** Sends the form at this address with a file: names and values of the other fields in turn. */
+    public HttpResponse<String> upload(String path, FilePart file, String... fields) {
+        String boundary = "part-of-a-form";
+        ByteArrayOutputStream body = new ByteArrayOutputStream();
+        Element token = page(path).selectFirst("main input[name=csrf]");
+        part(body, boundary, "name=\"csrf\"", token == null ? "" : token.val());
+        for (int i = 0; i < fields.length; i += 2) {
+            part(body, boundary, "name=\"" + fields[i] + "\"", fields[i + 1]);
+        }
+        part(body, boundary, "name=\"" + file.field() + "\"; filename=\"" + file.name() + "\"", file.content());
+        body.writeBytes(("--" + boundary + "--\r\n").getBytes(StandardCharsets.UTF_8));
+        return send(HttpRequest.newBuilder(URI.create(root + path))
+                .header("Content-Type", "multipart/form-data; boundary=" + boundary)
+                .POST(BodyPublishers.ofByteArray(body.toByteArray())));
+    }
+
+    private static void part(ByteArrayOutputStream body, String boundary, String what, String content) {
+        String head = "--" + boundary + "\r\nContent-Disposition: form-data; " + what + "\r\n\r\n";
+        body.writeBytes(head.getBytes(StandardCharsets.UTF_8));
+        body.writeBytes(content.getBytes(StandardCharsets.UTF_8));
+        body.writeBytes("\r\n".getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Sends a call of the API with a token of its own. */
+    public HttpResponse<String> call(String path, String token, String json) {
+        return send(HttpRequest.newBuilder(URI.create(root + path))
+                .header("Authorization", "Bearer " + token)
+                .header("Content-Type", "application/json")
+                .POST(BodyPublishers.ofString(json)));
     }
 
     /** Where an answer sends the visitor; empty when it doesn't. */

@@ -47,6 +47,7 @@ public final class ClimateRoutes {
     private final ClimatePages words;
     private final ZonePages zonePages;
     private final ReadingImport imports;
+    private final FileRoutes files;
 
     /** Routes of one site. */
     public ClimateRoutes(Database database, Desk desk, Pages pages, Texts texts, Clock clock) {
@@ -59,6 +60,7 @@ public final class ClimateRoutes {
         this.words = new ClimatePages(store, messages, texts);
         this.zonePages = new ZonePages(store, words, messages, texts);
         this.imports = new ReadingImport(messages, texts);
+        this.files = new FileRoutes(database, desk, pages, texts, clock);
     }
 
     /** Declares the routes. */
@@ -68,6 +70,7 @@ public final class ClimateRoutes {
         routes.post("/climate/new", this::add, Role.ENGINEER);
         routes.get("/climate/import", ctx -> pages.show(ctx, imports.empty(codes())), Role.signedIn());
         routes.post("/climate/import", this::read, Role.signedIn());
+        files.register(routes);
         routes.get("/climate/{code}", this::show, Role.signedIn());
         routes.post("/climate/{code}/readings", this::addReading, Role.signedIn());
         routes.get("/climate/{code}/change", this::showChange, Role.ENGINEER);

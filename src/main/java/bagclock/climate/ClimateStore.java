@@ -4,6 +4,7 @@ import bagclock.core.exposure.Zone;
 import bagclock.core.exposure.ZoneLog.Reading;
 import bagclock.platform.Database;
 import bagclock.platform.NotThere;
+import bagclock.readings.HourBand;
 import bagclock.readings.Readings;
 import bagclock.register.HouseRules;
 import bagclock.register.KnownPlace;
@@ -50,6 +51,11 @@ final class ClimateStore {
     /** Ascending, both ends included. */
     List<Reading> between(Zone zone, Instant from, Instant to) {
         return database.read(tx -> readings.between(tx, zone, from, to));
+    }
+
+    /** Bands of hours, ascending. */
+    List<HourBand> hours(Zone zone, Instant from, Instant to) {
+        return database.read(tx -> readings.hours(tx, zone, from, to));
     }
 
     HouseRules rules(Instant moment) {

@@ -8,6 +8,7 @@ import java.util.List;
  * @param id unique on the page
  * @param caption what it shows, in words
  * @param lines points of each unbroken piece, as SVG takes them
+ * @param bands outline of each unbroken piece, where many readings share a place; then there are no lines
  * @param gaps times without readings
  * @param limits what is drawn across
  */
@@ -16,6 +17,7 @@ public record Curve(
         String caption,
         String summary,
         List<String> lines,
+        List<String> bands,
         List<Gap> gaps,
         List<Mark> limits,
         List<Mark> values,
@@ -47,6 +49,7 @@ public record Curve(
     /** Keeps its own copies. */
     public Curve {
         lines = List.copyOf(lines);
+        bands = List.copyOf(bands);
         gaps = List.copyOf(gaps);
         limits = List.copyOf(limits);
         values = List.copyOf(values);

@@ -12,6 +12,7 @@ import java.util.List;
  * @param notice empty for none
  * @param facts what was declared
  * @param curves empty if it is not logged or nothing was read
+ * @param periods what the curves show, as a table
  * @param days how far back can be looked; the chosen one is {@code back}
  * @param older address of older readings; empty if there are none
  */
@@ -25,6 +26,7 @@ public record ZonePage(
         boolean logged,
         List<Fact> facts,
         List<Curve> curves,
+        List<Period> periods,
         List<Choice> days,
         String back,
         List<Row> readings,
@@ -33,6 +35,9 @@ public record ZonePage(
         implements Page {
     /** Something declared, in words. */
     public record Fact(String name, String value) {}
+
+    /** Lowest and highest values of a part of the time drawn, or that nothing was read in it. */
+    public record Period(String from, String to, String temperature, String humidity) {}
 
     /** One reading. */
     public record Row(String machine, String at, String temperature, String humidity) {}

@@ -5,19 +5,26 @@ import bagclock.platform.Choice;
 import bagclock.platform.Entered;
 import bagclock.platform.Messages;
 import bagclock.platform.Texts;
+import bagclock.readings.HourBand;
 import bagclock.register.HouseRules;
 import bagclock.register.KnownPlace;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZonedDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.function.ToDoubleFunction;
 
 /** Puts one place with its readings into words and curves. */
 final class ZonePages {
     private static final int ROWS = 24;
-    private static final List<Integer> DAYS = List.of(1, 3, 7);
+    private static final List<Integer> DAYS = List.of(1, 3, 7, 30, 90, 365);
+    private static final int DAYS_OF_READINGS = 7;
+    private static final int DAYS_BY_DAY = 31;
+
+    private static final Plot.Range TEMPERATURE = new Plot.Range(HourBand::lowestC, HourBand::highestC);
+    private static final Plot.Range HUMIDITY = new Plot.Range(HourBand::driestPercent, HourBand::wettestPercent);
 
     private final ClimateStore store;
     private final ClimatePages words;
@@ -31,7 +38,7 @@ final class ZonePages {
         this.texts = texts;
     }
 
-    /** How far back is asked for: 1, 3 or 7 days; 3 for anything else. */
+    /** How far back is asked for: up to a year; 3 for anything else. */
     static int days(String text) {
         return DAYS.stream()
                 .filter(days -> days.toString().equals(text))
@@ -44,7 +51,8 @@ final class ZonePages {
         HouseRules rules = store.rules(now);
         ClimatePages.Now is = words.now(place, rules, now);
         Instant from = now.minus(Duration.ofDays(view.days()));
-        List<Reading> drawn = place.logged() ? store.between(place.zone(), from, now) : List.of();
+        List<HourBand> drawn = place.logged() ? drawn(place, from, now, view.days()) : List.of();
+        Duration holdsFor = rules.rules().maxReadingGap();
         List<Reading> listed = newest(place, view.before());
         return new ZonePage(
                 place.name(),
@@ -55,9 +63,8 @@ final class ZonePages {
                 words.notice(place, is, now).orElse(""),
                 place.logged(),
                 words.facts(place, rules),
-                drawn.isEmpty()
-                        ? List.of()
-                        : curves(place, drawn, new Plot(from, now, rules.rules().maxReadingGap(), texts.zone())),
+                drawn.isEmpty() ? List.of() : curves(place, drawn, new Plot(from, now, holdsFor, texts.zone())),
+                periods(drawn, holdsFor, view.days()),
                 DAYS.stream().map(this::choice).toList(),
                 Integer.toString(view.days()),
                 listed.stream().limit(ROWS).map(this::row).toList(),
@@ -100,10 +107,44 @@ final class ZonePages {
                 texts.humidity(reading.air().humidity()));
     }
 
-    private List<Curve> curves(KnownPlace place, List<Reading> readings, Plot plot) {
-        ToDoubleFunction<Reading> temperature =
-                reading -> reading.air().temperature().degrees();
-        ToDoubleFunction<Reading> humidity = reading -> reading.air().humidity().percent();
+    /** Single readings of a few days, hours of more. */
+    private List<HourBand> drawn(KnownPlace place, Instant from, Instant to, int days) {
+        return days <= DAYS_OF_READINGS
+                ? store.between(place.zone(), from, to).stream()
+                        .map(HourBand::of)
+                        .toList()
+                : store.hours(place.zone(), from, to);
+    }
+
+    /** By the hour of a day, by the day of a month, else by the month; a gap begins another line. */
+    private List<ZonePage.Period> periods(List<HourBand> drawn, Duration holdsFor, int days) {
+        return Bands.merge(drawn, holdsFor, band -> {
+                    ZonedDateTime at = band.firstAt().atZone(texts.zone());
+                    return days == 1
+                            ? at.truncatedTo(ChronoUnit.HOURS).toInstant().toString()
+                            : days <= DAYS_BY_DAY
+                                    ? at.toLocalDate().toString()
+                                    : at.getYear() + "-" + at.getMonthValue();
+                })
+                .stream()
+                .map(band -> new ZonePage.Period(
+                        texts.at(band.firstAt()),
+                        texts.at(band.lastAt()),
+                        range(band.lowestC(), band.highestC(), "\u00a0°C"),
+                        range(band.driestPercent(), band.wettestPercent(), "\u00a0%\u00a0RH")))
+                .toList();
+    }
+
+    private String range(double least, double most, String unit) {
+        String low = texts.number(tenth(least));
+        return least == most ? low + unit : messages.text("climate.range", low, texts.number(tenth(most)) + unit);
+    }
+
+    private static double tenth(double value) {
+        return Math.round(value * 10) / 10.0;
+    }
+
+    private List<Curve> curves(KnownPlace place, List<HourBand> drawn, Plot plot) {
         OptionalDouble warm = OptionalDouble.empty();
         OptionalDouble wet = OptionalDouble.empty();
         if (place instanceof KnownPlace.DryCabinet cabinet) {
@@ -114,22 +155,20 @@ final class ZonePages {
             wet = OptionalDouble.of(floor.openBagsUpTo().get().humidity().percent());
         }
         return List.of(
-                plot.draw(readings, humidity, wet, words("humidity", " %", readings, humidity)),
-                plot.draw(readings, temperature, warm, words("temperature", " °C", readings, temperature)));
+                plot.draw(drawn, HUMIDITY, wet, words("humidity", " %", drawn, HUMIDITY)),
+                plot.draw(drawn, TEMPERATURE, warm, words("temperature", " °C", drawn, TEMPERATURE)));
     }
 
-    private Plot.Words words(String what, String unit, List<Reading> readings, ToDoubleFunction<Reading> value) {
-        double least = readings.stream().mapToDouble(value).min().orElse(0);
-        double most = readings.stream().mapToDouble(value).max().orElse(0);
+    private Plot.Words words(String what, String unit, List<HourBand> drawn, Plot.Range range) {
         return new Plot.Words(
                 what,
                 messages.text("climate.curve." + what),
                 messages.text(
                         "climate.curve.summary",
-                        texts.number(least) + unit,
-                        texts.number(most) + unit,
-                        texts.at(readings.get(0).at()),
-                        texts.at(readings.get(readings.size() - 1).at())),
+                        texts.number(tenth(range.least(drawn))) + unit,
+                        texts.number(tenth(range.most(drawn))) + unit,
+                        texts.at(drawn.get(0).firstAt()),
+                        texts.at(drawn.get(drawn.size() - 1).lastAt())),
                 unit,
                 messages.text("climate.curve.limit"));
     }

@@ -117,6 +117,13 @@ final class ClockKeeping {
             changes.forEach(change -> tell.accept(tx, "zone/" + change.zone().name()));
         }
 
+        /** After readings were taken back. */
+        void readingsWent(Zone zone) {
+            worstHasMoved(zone);
+            refresh(rows.everIn(tx, zone.name()));
+            tell.accept(tx, "zone/" + zone.name());
+        }
+
         private Set<String> touchedBy(ZoneChange change, Duration gap) {
             String zone = change.zone().name();
             Instant from = change.before().map(Reading::at).orElse(Instant.EPOCH);
@@ -210,6 +217,11 @@ final class ClockKeeping {
     /** Locks the zones of some readings. */
     void lock(Transaction tx, List<ZoneReading> fresh) {
         fresh.stream().map(reading -> reading.zone().name()).distinct().sorted().forEach(zone -> rows.lock(tx, zone));
+    }
+
+    /** Locks a zone. */
+    void lock(Transaction tx, Zone zone) {
+        rows.lock(tx, zone.name());
     }
 
     /** The running sum of every zone and rate in use, at a moment. */

@@ -160,6 +160,18 @@ final class ClockRowStore {
                 .list();
     }
 
+    /** Items whose stay in a zone, also one that goes on, overlaps a span. */
+    List<String> inBetween(Transaction tx, String zone, Instant from, Instant to) {
+        return tx.handle()
+                .createQuery("select distinct tag from item_stay where zone = :zone"
+                        + " and (ended_at is null or ended_at > :from) and started_at < :to order by tag")
+                .bind("zone", zone)
+                .bind("from", from)
+                .bind("to", to)
+                .mapTo(String.class)
+                .list();
+    }
+
     /** Items in a zone to which something happened after a moment. */
     List<String> anchoredSince(Transaction tx, String zone, Instant moment) {
         return tx.handle()

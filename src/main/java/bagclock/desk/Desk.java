@@ -23,6 +23,7 @@ import bagclock.readings.Kept;
 import bagclock.readings.Readings;
 import bagclock.readings.Source;
 import bagclock.readings.Taken;
+import bagclock.readings.TakenBack;
 import bagclock.readings.ZoneReading;
 import bagclock.register.CarrierKind;
 import bagclock.register.Change;
@@ -313,16 +314,37 @@ public final class Desk {
 
     /** Keeps the good ones of some readings, and brings the clocks that rest on them up to date. */
     public Kept add(List<ZoneReading> fresh, String who, Instant now) {
-        Instant recordedAt = now.truncatedTo(ChronoUnit.MILLIS);
+        return add(fresh, new Source(who, now));
+    }
+
+    /** As {@link #add(List, String, Instant)}, for readings of a file. */
+    public Kept add(List<ZoneReading> fresh, Source source) {
+        Instant recordedAt = source.recordedAt().truncatedTo(ChronoUnit.MILLIS);
         return database.inTransaction(tx -> {
             Duration gap = register.houseRules(tx, recordedAt).fact().rules().maxReadingGap();
             clocks.lock(tx, fresh);
-            Taken taken = readings.add(tx, fresh, new Source(who, recordedAt), gap);
+            Taken taken = readings.add(tx, fresh, new Source(source.who(), recordedAt, source.file()), gap);
             ClockKeeping.Round round = round(tx, recordedAt);
             round.readingsCame(taken.changes(), gap);
             round.sweep();
             return taken.kept();
         });
+    }
+
+    /** Takes back the readings of a file, and works out anew what rested on them; says how many they were. */
+    public long takeBack(TakenBack file, Instant now) {
+        return database.inTransaction(tx -> {
+            Duration gap = register.houseRules(tx, now).fact().rules().maxReadingGap();
+            clocks.lock(tx, file.zone());
+            long count = readings.takeBack(tx, file, gap);
+            round(tx, now).readingsWent(file.zone());
+            return count;
+        });
+    }
+
+    /** Items that are in a place, or were in it at some time between two moments. */
+    public List<String> wereIn(String placeCode, Instant from, Instant to) {
+        return database.read(tx -> clocks.rows().inBetween(tx, placeCode, from, to));
     }
 
     /** A new part type, or a new version of one. */

@@ -24,6 +24,11 @@ public final class AirTime {
         this.ms = ms;
     }
 
+    /** Milliseconds by counter. */
+    static AirTime of(long[] ms) {
+        return new AirTime(ms.clone());
+    }
+
     /** The counter of this air. */
     public static int counterOf(Air air) {
         return DeratingGrid.cellOf(air.temperature(), air.humidity()).orElse(OUTSIDE);

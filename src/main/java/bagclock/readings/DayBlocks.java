@@ -14,7 +14,9 @@ final class DayBlocks {
     private final long gapMs;
     private final long fromMs;
     private final long toMs;
-    private final SortedMap<Integer, AirTime> days = new TreeMap<>();
+    private final SortedMap<Integer, long[]> days = new TreeMap<>();
+    private int lastDay = Integer.MIN_VALUE;
+    private long[] lastCounters = {};
 
     private DayBlocks(Duration gap, Instant from, Instant to) {
         this.gapMs = gap.toMillis();
@@ -33,7 +35,9 @@ final class DayBlocks {
         for (int i = 0; i + 1 < readings.size(); i++) {
             blocks.between(readings.get(i), readings.get(i + 1));
         }
-        return blocks.days;
+        SortedMap<Integer, AirTime> days = new TreeMap<>();
+        blocks.days.forEach((day, ms) -> days.put(day, AirTime.of(ms)));
+        return days;
     }
 
     private void between(Reading one, Reading next) {
@@ -50,9 +54,17 @@ final class DayBlocks {
         while (cursor < end) {
             int day = dayOf(cursor);
             long until = Math.min(end, (day + 1) * DAY_MS);
-            days.merge(day, AirTime.NONE.plus(counter, until - cursor), AirTime::plus);
+            countersOf(day)[counter] += until - cursor;
             cursor = until;
         }
+    }
+
+    private long[] countersOf(int day) {
+        if (day != lastDay) {
+            lastDay = day;
+            lastCounters = days.computeIfAbsent(day, none -> new long[AirTime.COUNTERS]);
+        }
+        return lastCounters;
     }
 
     static int dayOf(long momentMs) {

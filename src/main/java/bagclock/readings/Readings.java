@@ -12,9 +12,11 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -25,6 +27,7 @@ import java.util.TreeMap;
 public final class Readings {
     private final ReadingStore store = new ReadingStore();
     private final BlockStore blocks = new BlockStore();
+    private final HourStore hours = new HourStore();
 
     /**
      * Keeps the good ones of a list; refused are the future and a second reading of one time with other values. Only the
@@ -65,17 +68,11 @@ public final class Readings {
     }
 
     private Map<Zone, Map<Instant, Reading>> there(Transaction tx, List<ZoneReading> readings) {
-        Map<Zone, List<Instant>> times = new HashMap<>();
-        readings.forEach(reading -> times.computeIfAbsent(reading.zone(), zone -> new ArrayList<>())
+        Map<Zone, Set<Instant>> times = new HashMap<>();
+        readings.forEach(reading -> times.computeIfAbsent(reading.zone(), zone -> new HashSet<>())
                 .add(reading.reading().at()));
         Map<Zone, Map<Instant, Reading>> there = new HashMap<>();
-        times.forEach((zone, all) -> {
-            Map<Instant, Reading> kept = new HashMap<>();
-            Instant first = all.stream().min(Instant::compareTo).orElseThrow();
-            Instant last = all.stream().max(Instant::compareTo).orElseThrow();
-            store.between(tx, zone, first, last).forEach(reading -> kept.put(reading.at(), reading));
-            there.put(zone, kept);
-        });
+        times.forEach((zone, all) -> there.put(zone, store.at(tx, zone, all)));
         return there;
     }
 
@@ -85,16 +82,47 @@ public final class Readings {
         Optional<Reading> before = store.latest(tx, zone, first.minusMillis(1));
         Optional<Reading> after = store.next(tx, zone, last);
         store.add(tx, zone, fresh, source);
-        int firstDay = DayBlocks.dayOf(before.map(Reading::at).orElse(first));
-        int lastDay = DayBlocks.dayOf(after.map(Reading::at).orElse(last));
-        rebuild(tx, zone, firstDay, lastDay, gap);
-        return new ZoneChange(zone, before, fresh, after, lastDay - firstDay + 1);
+        int days = 0;
+        int done = Integer.MIN_VALUE;
+        for (List<Reading> run : runs(fresh)) {
+            Instant start = run.get(0).at();
+            Instant end = run.get(run.size() - 1).at();
+            int firstDay = DayBlocks.dayOf(store.latest(tx, zone, start.minusMillis(1))
+                    .map(Reading::at)
+                    .orElse(start));
+            int lastDay =
+                    DayBlocks.dayOf(store.next(tx, zone, end).map(Reading::at).orElse(end));
+            firstDay = Math.max(firstDay, done + 1);
+            if (firstDay <= lastDay) {
+                rebuild(tx, zone, firstDay, lastDay, gap);
+                days += lastDay - firstDay + 1;
+                done = lastDay;
+            }
+        }
+        return new ZoneChange(zone, before, fresh, after, days);
+    }
+
+    /** Readings of days that follow each other. */
+    private static List<List<Reading>> runs(List<Reading> readings) {
+        List<List<Reading>> runs = new ArrayList<>();
+        int lastDay = Integer.MIN_VALUE;
+        for (Reading reading : readings) {
+            int day = DayBlocks.dayOf(reading.at());
+            if (runs.isEmpty() || day > lastDay + 1) {
+                runs.add(new ArrayList<>());
+            }
+            runs.get(runs.size() - 1).add(reading);
+            lastDay = day;
+        }
+        return runs;
     }
 
     private void rebuild(Transaction tx, Zone zone, int firstDay, int lastDay, Duration gap) {
         Instant from = DayBlocks.startOf(firstDay);
         Instant to = DayBlocks.startOf(lastDay + 1);
-        blocks.replace(tx, zone, firstDay, lastDay, DayBlocks.of(around(tx, zone, from, to), gap, from, to));
+        List<Reading> around = around(tx, zone, from, to);
+        blocks.replace(tx, zone, firstDay, lastDay, DayBlocks.of(around, gap, from, to));
+        hours.replace(tx, zone, from, to, HourBand.of(around, from, to));
     }
 
     /** The readings of a span, with the last one before and the first one after it. */
@@ -102,6 +130,22 @@ public final class Readings {
         Instant start = store.latest(tx, zone, from).map(Reading::at).orElse(from);
         Instant end = store.next(tx, zone, to).map(Reading::at).orElse(to);
         return store.between(tx, zone, start, end);
+    }
+
+    /** Takes back what a file brought, and makes the blocks of its days anew; says how many readings it was. */
+    public long takeBack(Transaction tx, TakenBack file, Duration gap) {
+        long count = store.takeBack(tx, file);
+        Instant before =
+                store.latest(tx, file.zone(), file.first()).map(Reading::at).orElse(file.first());
+        Instant after =
+                store.next(tx, file.zone(), file.last()).map(Reading::at).orElse(file.last());
+        rebuild(tx, file.zone(), DayBlocks.dayOf(before), DayBlocks.dayOf(after), gap);
+        return count;
+    }
+
+    /** The bands of the hours of a span, ascending; hours without readings have none. */
+    public List<HourBand> hours(Transaction tx, Zone zone, Instant from, Instant to) {
+        return hours.between(tx, zone, from, to);
     }
 
     /** Makes every block of a zone anew, after the site changed how long a reading holds. */

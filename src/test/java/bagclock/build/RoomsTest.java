@@ -35,6 +35,7 @@ class RoomsTest {
         "bagclock.readings..",
         "bagclock.ledger..",
         "bagclock.scan..",
+        "bagclock.logfile..",
         "bagclock.platform.."
     };
 
@@ -121,7 +122,10 @@ class RoomsTest {
     static final ArchRule THE_REGISTER_KNOWS_NO_OTHER_STORE = roomKnowsOnly("register", "core", "platform");
 
     @ArchTest
-    static final ArchRule READINGS_KNOW_NO_OTHER_STORE = roomKnowsOnly("readings", "core", "platform");
+    static final ArchRule READINGS_KNOW_NO_OTHER_STORE = roomKnowsOnly("readings", "core", "logfile", "platform");
+
+    @ArchTest
+    static final ArchRule FILES_OF_LOGGERS_KNOW_NO_OTHER_ROOM = roomKnowsOnly("logfile");
 
     @ArchTest
     static final ArchRule THE_LEDGER_KNOWS_NO_OTHER_STORE = roomKnowsOnly("ledger", "core", "platform");

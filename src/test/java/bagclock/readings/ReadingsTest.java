@@ -84,6 +84,50 @@ class ReadingsTest extends OnBothDatabases {
     }
 
     @Test
+    void lateReadingsOfSeveralDaysRebuildOnlyTheirDays() {
+        List<Reading> hourly = new ArrayList<>();
+        for (int hour = 0; hour < 24 * 30; hour++) {
+            hourly.add(at(hour, 22, 40));
+        }
+        add(hourly.toArray(Reading[]::new));
+
+        Taken late = add(at(24 * 3 + 5.5, 33, 70), at(24 * 3 + 6.5, 33, 70), at(24 * 20 + 5.5, 33, 70));
+
+        assertThat(late.changes().get(0).daysRebuilt()).isEqualTo(2);
+        assertThat(until(24 * 30).ms(cell(33, 70))).isEqualTo(3 * 3_600_000);
+    }
+
+    @Test
+    void hoursKeepTheLowestAndHighestOfWhatWasRead() {
+        add(at(0.1, 22, 40), at(0.5, 24, 38), at(0.9, 23, 44), at(3.2, 21, 50));
+        List<HourBand> hours = database.read(tx -> readings.hours(tx, BENCH, START, START.plus(Duration.ofDays(1))));
+
+        assertThat(hours)
+                .containsExactly(
+                        new HourBand(at(0.1, 0, 0).at(), at(0.9, 0, 0).at(), 22, 24, 38, 44),
+                        new HourBand(at(3.2, 0, 0).at(), at(3.2, 0, 0).at(), 21, 21, 50, 50));
+    }
+
+    @Test
+    void whatAFileBroughtIsTakenBackAndNothingElse() {
+        add(at(0, 22, 40), at(2, 22, 40));
+        List<ZoneReading> lines =
+                List.of(new ZoneReading(BENCH, at(1, 33, 70), 1), new ZoneReading(BENCH, at(2, 22, 40), 2));
+        Source source = new Source("clerk", NOW, java.util.Optional.of("file-1"));
+        database.withTransaction(tx -> readings.add(tx, lines, source, GAP));
+        assertThat(until(2).ms(cell(33, 70))).isEqualTo(2 * 3_600_000);
+
+        TakenBack file =
+                new TakenBack(BENCH, "file-1", 2, at(1, 0, 0).at(), at(2, 0, 0).at());
+        long count = database.inTransaction(tx -> readings.takeBack(tx, file, GAP));
+
+        assertThat(count).isEqualTo(1);
+        assertThat(until(2).ms(cell(22, 40))).isEqualTo(2 * 3_600_000);
+        List<HourBand> hours = database.read(tx -> readings.hours(tx, BENCH, START, NOW));
+        assertThat(hours).hasSize(2);
+    }
+
+    @Test
     void blocksAreTheSameInWhateverOrderReadingsCome() {
         SplittableRandom random = new SplittableRandom(5);
         List<Reading> all = new ArrayList<>();
