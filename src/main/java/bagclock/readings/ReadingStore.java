@@ -23,6 +23,11 @@ import org.jspecify.annotations.Nullable;
 final class ReadingStore {
     private static final String SELECT = "select read_at, temperature_c, rh_percent from reading ";
 
+    /** The zone stands here too, so that both databases walk along the key and stop at the first row. */
+    private static final String NEWEST_FIRST = " order by zone desc, read_at desc limit 1";
+
+    private static final String OLDEST_FIRST = " order by zone, read_at limit 1";
+
     /** One sample. */
     record Row(Instant readAt, double temperatureC, double rhPercent) {
         Reading reading() {
@@ -121,7 +126,7 @@ final class ReadingStore {
     /** The newest reading at or before a moment. */
     Optional<Reading> latest(Transaction tx, Zone zone, Instant moment) {
         return tx.handle()
-                .createQuery(SELECT + "where zone = :zone and read_at <= :moment order by read_at desc limit 1")
+                .createQuery(SELECT + "where zone = :zone and read_at <= :moment" + NEWEST_FIRST)
                 .bind("zone", zone.name())
                 .bind("moment", moment)
                 .mapTo(Row.class)
@@ -132,7 +137,7 @@ final class ReadingStore {
     /** The earliest reading after a moment. */
     Optional<Reading> next(Transaction tx, Zone zone, Instant moment) {
         return tx.handle()
-                .createQuery(SELECT + "where zone = :zone and read_at > :moment order by read_at limit 1")
+                .createQuery(SELECT + "where zone = :zone and read_at > :moment" + OLDEST_FIRST)
                 .bind("zone", zone.name())
                 .bind("moment", moment)
                 .mapTo(Row.class)
@@ -142,7 +147,7 @@ final class ReadingStore {
 
     Optional<Reading> newest(Transaction tx, Zone zone) {
         return tx.handle()
-                .createQuery(SELECT + "where zone = :zone order by read_at desc limit 1")
+                .createQuery(SELECT + "where zone = :zone" + NEWEST_FIRST)
                 .bind("zone", zone.name())
                 .mapTo(Row.class)
                 .findFirst()

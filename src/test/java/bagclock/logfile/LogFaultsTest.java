@@ -10,6 +10,7 @@ import java.time.ZoneId;
 import org.junit.jupiter.api.Test;
 
 /** What goes wrong in files of loggers; faults that public data files and projects' error reports show. */
+@SuppressWarnings("StringConcatToTextBlock") // each line stands for itself
 class LogFaultsTest {
     private static final String HEAD = "Time,Temp °C,RH %\n";
     private static final Answers UTC = Answers.NONE.in(ZoneId.of("UTC"));

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
  * Layouts that loggers are known to write, with other values: each test names what kind of source showed the layout.
  * Units, zones and orders that a file leaves open must be asked.
  */
+@SuppressWarnings("StringConcatToTextBlock") // line ends and tabs are what is tested
 class LoggerLayoutsTest {
     private static final String BOM = "\uFEFF";
     private static final Answers NONE = Answers.NONE;
