@@ -8,11 +8,24 @@ import java.util.List;
  *
  * @param done what was just done; empty for nothing
  * @param notices places where no bag should be opened, or that are no longer dry
+ * @param changed items whose answer a cabinet changed that did not hold its class
  * @param worstCase what counts where no reading holds
  */
 public record ClimatePage(
-        String title, String done, List<String> notices, List<Line> zones, List<Line> cabinets, String worstCase)
+        String title,
+        String done,
+        List<String> notices,
+        List<Line> zones,
+        List<Line> cabinets,
+        List<Changed> changed,
+        String worstCase)
         implements Page {
+    /** A cabinet, and each item whose answer it changed, in words. */
+    public record Changed(String title, List<Item> items) {}
+
+    /** One item. */
+    public record Item(String tag, String words) {}
+
     /**
      * One place.
      *

@@ -22,11 +22,13 @@ final class ClimatePages {
     private static final Duration SPELL = Duration.ofDays(2);
 
     private final ClimateStore store;
+    private final CabinetAlarms alarms;
     private final Messages messages;
     private final Texts texts;
 
-    ClimatePages(ClimateStore store, Messages messages, Texts texts) {
+    ClimatePages(ClimateStore store, CabinetAlarms alarms, Messages messages, Texts texts) {
         this.store = store;
+        this.alarms = alarms;
         this.messages = messages;
         this.texts = texts;
     }
@@ -46,7 +48,8 @@ final class ClimatePages {
         String worstCase = rules.worstCase()
                 .map(air -> messages.text("climate.site-worst", air(air)))
                 .orElseGet(() -> messages.text("climate.site-worst.none"));
-        return new ClimatePage(messages.text("climate.title"), done, notices, zones, cabinets, worstCase);
+        List<ClimatePage.Changed> changed = alarms.changed(store.places(now), now);
+        return new ClimatePage(messages.text("climate.title"), done, notices, zones, cabinets, changed, worstCase);
     }
 
     /**

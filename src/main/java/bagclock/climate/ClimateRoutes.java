@@ -48,6 +48,7 @@ public final class ClimateRoutes {
     private final ZonePages zonePages;
     private final ReadingImport imports;
     private final FileRoutes files;
+    private final CalibrationRoutes calibrations;
 
     /** Routes of one site. */
     public ClimateRoutes(Database database, Desk desk, Pages pages, Texts texts, Clock clock) {
@@ -57,10 +58,11 @@ public final class ClimateRoutes {
         this.texts = texts;
         this.messages = texts.messages();
         this.store = new ClimateStore(database);
-        this.words = new ClimatePages(store, messages, texts);
+        this.words = new ClimatePages(store, new CabinetAlarms(store, desk, texts), messages, texts);
         this.zonePages = new ZonePages(store, words, messages, texts);
         this.imports = new ReadingImport(messages, texts);
         this.files = new FileRoutes(database, desk, pages, texts, clock);
+        this.calibrations = new CalibrationRoutes(database, desk, pages, texts, clock);
     }
 
     /** Declares the routes. */
@@ -71,6 +73,7 @@ public final class ClimateRoutes {
         routes.get("/climate/import", ctx -> pages.show(ctx, imports.empty(codes())), Role.signedIn());
         routes.post("/climate/import", this::read, Role.signedIn());
         files.register(routes);
+        calibrations.register(routes);
         routes.get("/climate/{code}", this::show, Role.signedIn());
         routes.post("/climate/{code}/readings", this::addReading, Role.signedIn());
         routes.get("/climate/{code}/change", this::showChange, Role.ENGINEER);

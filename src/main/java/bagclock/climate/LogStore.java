@@ -8,8 +8,13 @@ import bagclock.readings.LoggerFiles;
 import bagclock.readings.LoggerProfile;
 import bagclock.readings.Progress;
 import bagclock.readings.Source;
+import bagclock.register.Calibration;
+import bagclock.register.KnownPlace;
+import bagclock.register.Register;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,6 +22,7 @@ import java.util.Optional;
 final class LogStore {
     private final Database database;
     private final LoggerFiles files = new LoggerFiles();
+    private final Register register = new Register();
 
     LogStore(Database database) {
         this.database = database;
@@ -63,6 +69,31 @@ final class LogStore {
 
     void setProgress(String id, Progress progress) {
         database.withTransaction(tx -> files.setProgress(tx, id, progress));
+    }
+
+    /** A logger or an oven with its day, and what a person calls it. */
+    record Calibrated(Calibration calibration, String words) {}
+
+    /** Every logger and every oven. */
+    List<Calibrated> calibrated(Instant moment) {
+        return database.read(tx -> {
+            List<Calibration> known = register.calibrations(tx);
+            List<Calibrated> all = new ArrayList<>();
+            files.loggers(tx)
+                    .forEach(logger -> all.add(
+                            new Calibrated(calibration(known, Calibration.Kind.LOGGER, logger.name()), logger.name())));
+            register.places(tx, KnownPlace.BakeOven.class, moment)
+                    .forEach(oven -> all.add(
+                            new Calibrated(calibration(known, Calibration.Kind.OVEN, oven.code()), oven.name())));
+            return all;
+        });
+    }
+
+    private static Calibration calibration(List<Calibration> known, Calibration.Kind kind, String name) {
+        return known.stream()
+                .filter(one -> one.kind() == kind && one.name().equals(name))
+                .findFirst()
+                .orElse(new Calibration(kind, name, Optional.empty()));
     }
 
     List<LoggerProfile> loggers() {

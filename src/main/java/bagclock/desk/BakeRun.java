@@ -13,6 +13,17 @@ record BakeRun(List<Told> told) {
     /** One run. */
     record Started(Instant startedAt, Optional<String> oven) {}
 
+    /** Every oven that a run began in. */
+    List<String> ovens() {
+        return told.stream()
+                .filter(t -> t.act() instanceof Act.Happened happened
+                        && happened.event() instanceof Event.BakeStarted
+                        && happened.notes().containsKey(Notes.PLACE))
+                .map(t -> ((Act.Happened) t.act()).notes().get(Notes.PLACE))
+                .distinct()
+                .toList();
+    }
+
     /** The last run that began before a moment. */
     Optional<Started> before(Instant moment) {
         Optional<Started> last = Optional.empty();

@@ -5,16 +5,12 @@ import bagclock.core.Reason;
 import bagclock.core.Refusal;
 import bagclock.core.exposure.PartHistory;
 import bagclock.core.heat.Answer;
-import bagclock.core.heat.Assess;
 import bagclock.core.heat.HeatPlan;
-import bagclock.core.heat.Question;
 import bagclock.core.standard.Standard;
 import bagclock.ledger.Draft;
 import bagclock.ledger.Entry;
-import bagclock.ledger.History;
 import bagclock.ledger.Item;
 import bagclock.ledger.Ledger;
-import bagclock.ledger.Notes;
 import bagclock.ledger.Stamp;
 import bagclock.platform.ChangedMeanwhile;
 import bagclock.platform.Database;
@@ -25,6 +21,7 @@ import bagclock.readings.Source;
 import bagclock.readings.Taken;
 import bagclock.readings.TakenBack;
 import bagclock.readings.ZoneReading;
+import bagclock.register.Calibration;
 import bagclock.register.CarrierKind;
 import bagclock.register.Change;
 import bagclock.register.ComparedCell;
@@ -61,7 +58,10 @@ public final class Desk {
     private final Readings readings = new Readings();
     private final Ledger ledger = new Ledger();
     private final Gathering gathering = new Gathering(register, readings, ledger);
+    private final OpeningAir openings = new OpeningAir(register, readings);
     private final ItemListStore lists = new ItemListStore();
+    private final Answering answering;
+    private final Excursions excursions;
     private final ClockKeeping clocks;
     private final BoardDesk boards;
 
@@ -75,6 +75,8 @@ public final class Desk {
         this.database = database;
         this.standards = new Standards(standard, register);
         this.tell = tell;
+        this.answering = new Answering(standards, gathering, register, ledger);
+        this.excursions = new Excursions(standards, gathering);
         this.clocks = new ClockKeeping(standards, register, readings, ledger, gathering);
         this.boards = new BoardDesk(this, database, standards, tell, new BoardGathering(gathering));
     }
@@ -108,7 +110,7 @@ public final class Desk {
         if (before.isPresent()) {
             return again(command, before.get());
         }
-        Planning planning = new Planning(tx, ledger, register, (heat, known) -> noteAnswer(tx, heat, known));
+        Planning planning = new Planning(tx, ledger, register, (heat, known) -> answering.note(tx, heat, known), openings);
         Plan plan = new Corrections(tx, ledger, register, planning).plan(command, now);
         if (!plan.refusals().isEmpty()) {
             return new Outcome.Refused<>(plan.refusals());
@@ -194,21 +196,6 @@ public final class Desk {
         return clocks.new Round(tx, now, tell);
     }
 
-    private void noteAnswer(Transaction tx, Command.Heat heat, Lookup known) {
-        if (known.item(heat.tag()).isEmpty()) {
-            return;
-        }
-        Instant at = heat.header().happenedAt();
-        HeatPlan asked = heat.plan();
-        HeatPlan plan = new HeatPlan(at, asked.length(), asked.peakBody(), asked.purpose(), asked.local());
-        Evidence evidence = gathering.of(tx, heat.tag(), at);
-        Standard standard = standards.at(tx, at);
-        Answer answer = Assess.of(standard, new Question(evidence.history(), Optional.of(plan)));
-        known.note(Notes.ANSWER, AnswerText.of(answer));
-        known.note(Notes.INPUTS, evidence.sha256());
-        known.note(Notes.VERSIONS, standards.version(tx, at) + " " + evidence.versions());
-    }
-
     /**
      * Whether an item may be heated.
      *
@@ -218,9 +205,7 @@ public final class Desk {
     public Answer mayHeat(String tag, Optional<HeatPlan> plan, Instant moment) {
         return database.read(tx -> {
             there(tx, tag);
-            return Assess.of(
-                    standards.at(tx, moment),
-                    new Question(gathering.of(tx, tag, moment).history(), plan));
+            return answering.of(tx, tag, plan, moment);
         });
     }
 
@@ -253,20 +238,9 @@ public final class Desk {
                 item,
                 gathering.partType(tx, item.partType(), moment),
                 evidence.history(),
-                Assess.of(standards.at(tx, moment), new Question(evidence.history(), Optional.empty())),
-                lines(ledger.history(tx, item.tag())),
+                answering.of(tx, item.tag(), evidence, Optional.empty()),
+                HistoryLine.of(ledger.history(tx, item.tag())),
                 lists.children(tx, item.tag()));
-    }
-
-    private static List<HistoryLine> lines(History history) {
-        List<HistoryLine> lines = new ArrayList<>();
-        Instant latest = Instant.MIN;
-        for (Entry entry : history.entries()) {
-            boolean late = entry.happenedAt().isBefore(latest);
-            lines.add(new HistoryLine(entry, history.stands(entry.seq()), late));
-            latest = late ? latest : entry.happenedAt();
-        }
-        return lines;
     }
 
     /**
@@ -342,9 +316,20 @@ public final class Desk {
         });
     }
 
-    /** Items that are in a place, or were in it at some time between two moments. */
-    public List<String> wereIn(String placeCode, Instant from, Instant to) {
-        return database.read(tx -> clocks.rows().inBetween(tx, placeCode, from, to));
+    /** Items that were in a cabinet since a moment, of which its excursions changed the answer; not more are looked at. */
+    public List<ChangedAnswer> changedBy(KnownPlace.DryCabinet cabinet, Instant since, Instant moment, int most) {
+        return database.read(tx -> {
+            List<String> tags = clocks.rows().inBetween(tx, cabinet.code(), since, moment);
+            return excursions.of(tx, cabinet, tags.subList(0, Math.min(most, tags.size())), moment);
+        });
+    }
+
+    /** When a logger or an oven must be calibrated again, from now on. */
+    public void keep(Calibration calibration, Change change) {
+        keep(change, tx -> {
+            register.add(tx, calibration, change);
+            return List.of();
+        });
     }
 
     /** A new part type, or a new version of one. */

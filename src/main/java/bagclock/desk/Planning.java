@@ -45,17 +45,19 @@ final class Planning {
     private final Ledger ledger;
     private final Register register;
     private final HeatRecord heats;
+    private final OpeningAir openings;
 
     /** Notes the answer that a heat was done on. */
     interface HeatRecord {
         void note(Command.Heat heat, Lookup known);
     }
 
-    Planning(Transaction tx, Ledger ledger, Register register, HeatRecord heats) {
+    Planning(Transaction tx, Ledger ledger, Register register, HeatRecord heats, OpeningAir openings) {
         this.tx = tx;
         this.ledger = ledger;
         this.register = register;
         this.heats = heats;
+        this.openings = openings;
     }
 
     private static <C extends Command> Map.Entry<Class<? extends Command>, BiFunction<Command, Lookup, Plan>> on(
@@ -120,6 +122,7 @@ final class Planning {
     private Plan open(Command.Open open, Lookup known) {
         open.photoSha256().ifPresent(hash -> known.note(Notes.PHOTO, hash));
         Optional<Zone> zone = known.zone(open.placeCode());
+        openings.note(tx, open, known);
         return known.plan(open, new Event.Opened(at(open), open.card(), open.cardReadAt(), open.sound(), zone));
     }
 

@@ -11,6 +11,9 @@ public final class Notes {
     /** SHA-256 of a photograph of card and label. */
     public static final String PHOTO = "photo-sha256";
 
+    /** That a bag was opened in air above the site's own limit for it: what was read, and the limit. */
+    public static final String ABOVE_OPENING_LIMIT = "above-opening-limit";
+
     /** Serial number of a board. */
     public static final String BOARD = "board";
 

@@ -18,6 +18,7 @@ public final class Register {
     private final FactStore<CarrierRow> carriers = new FactStore<>("carrier_fact", "name", CarrierRow.class);
     private final HouseRulesStore rules = new HouseRulesStore();
     private final ComparedCellStore cells = new ComparedCellStore();
+    private final CalibrationStore calibrations = new CalibrationStore();
     private final HouseCustomsStore customs = new HouseCustomsStore();
 
     /** A new part type, or a new version of one. */
@@ -53,6 +54,16 @@ public final class Register {
         return customs.at(tx, moment)
                 .map(HouseCustomsStore.Row::fact)
                 .orElseGet(() -> new Versioned<>(HouseCustoms.USUAL, new Version(0, Instant.EPOCH, Instant.EPOCH, "")));
+    }
+
+    /** When a logger or an oven must be calibrated again, from now on. */
+    public void add(Transaction tx, Calibration calibration, Change change) {
+        calibrations.add(tx, calibration, change);
+    }
+
+    /** Every calibration as it was told last, by kind and name. */
+    public List<Calibration> calibrations(Transaction tx) {
+        return calibrations.all(tx).stream().map(CalibrationStore.Row::fact).toList();
     }
 
     /** The part type with this number. */

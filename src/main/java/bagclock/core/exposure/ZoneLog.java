@@ -1,5 +1,6 @@
 package bagclock.core.exposure;
 
+import bagclock.core.quantity.RelativeHumidity;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
@@ -40,6 +41,16 @@ public final class ZoneLog {
     ZoneLog upTo(long momentMs) {
         int count = indexAtOrBefore(momentMs) + 1;
         return count == atMs.length ? this : new ZoneLog(Arrays.copyOf(atMs, count), Arrays.copyOf(airs, count));
+    }
+
+    /** The same readings, had the humidity never passed a limit. */
+    public ZoneLog noWetterThan(RelativeHumidity limit) {
+        Air[] drier = new Air[airs.length];
+        for (int i = 0; i < airs.length; i++) {
+            Air air = airs[i];
+            drier[i] = air.humidity().isAbove(limit) ? new Air(air.temperature(), limit) : air;
+        }
+        return new ZoneLog(atMs, drier);
     }
 
     /** How many readings there are. */

@@ -7,6 +7,7 @@ import bagclock.core.standard.Cited;
 import bagclock.core.standard.Life;
 import java.math.BigDecimal;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -55,6 +56,11 @@ public record Answer(
                 Steps.of(stricter, all, bakes),
                 assumed,
                 trail);
+    }
+
+    /** The same answer, naming a logger or an oven that it rests on and that was to be calibrated by a day. */
+    public Answer namingPastCalibration(String name, LocalDate dueOn) {
+        return and(Finding.of(FindingCode.CALIBRATION_PAST_DUE, name, dueOn));
     }
 
     /** The answer for a board without parts. */

@@ -49,6 +49,7 @@ public enum FindingCode {
     PART_IS_SCRAPPED(Verdict.CLEAR, "J-STD-033D, removal of a part not kept", Status.SEEN),
     LEVEL_1_ABOVE_30_85(Verdict.CLEAR, "J-STD-020, level 1 limit 30 C / 85 %RH", Status.SEEN),
     NOT_LOGGED(Verdict.CLEAR, "dry storage judged by its declared class", Status.INFERENCE),
+    CALIBRATION_PAST_DUE(Verdict.CLEAR, "sensors and ovens past their calibration are named", Status.INFERENCE),
     AIR_DECLARED(Verdict.CLEAR, "declared worst case where no reading holds", Status.INFERENCE),
     AIR_UNKNOWN(Verdict.CLEAR, "neither reading nor declared worst case", Status.INFERENCE),
     SHELF_LIFE_PASSED(Verdict.CLEAR, "J-STD-033D, shelf life of a dry pack; the card decides", Status.SEEN),
