@@ -32,9 +32,10 @@ final class CabinetAlarms {
         List<ClimatePage.Changed> changed = new ArrayList<>();
         for (KnownPlace place : places) {
             if (place instanceof KnownPlace.DryCabinet cabinet && cabinet.logged() && wasAbove(cabinet, now)) {
-                List<ClimatePage.Item> items = desk.changedBy(cabinet, now.minus(LATELY), now, MOST_ITEMS).stream()
-                        .map(item -> new ClimatePage.Item(item.tag(), words(item, now)))
-                        .toList();
+                List<ClimatePage.Item> items =
+                        desk.air().changedBy(cabinet, now.minus(LATELY), now, MOST_ITEMS).stream()
+                                .map(item -> new ClimatePage.Item(item.tag(), words(item, now)))
+                                .toList();
                 if (!items.isEmpty()) {
                     String title = messages.text("climate.changed.title", cabinet.name());
                     changed.add(new ClimatePage.Changed(title, items));

@@ -66,7 +66,7 @@ final class Import {
             return;
         }
         done += chunk.size();
-        Kept kept = desk.add(apart(chunk), source);
+        Kept kept = desk.air().add(apart(chunk), source);
         added += kept.added();
         known += kept.known();
         kept.refused().stream().limit(MOST_REFUSED - (long) refused.size()).forEach(refused::add);

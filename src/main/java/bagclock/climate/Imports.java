@@ -105,7 +105,7 @@ final class Imports {
         Instant first = LoggerFiles.first(events).orElseThrow();
         Instant last = LoggerFiles.last(events).orElseThrow();
         Instant now = clock.instant();
-        long count = desk.takeBack(new TakenBack(new Zone(file.placeCode()), file.id(), seq, first, last), now);
+        long count = desk.air().takeBack(new TakenBack(new Zone(file.placeCode()), file.id(), seq, first, last), now);
         store.add(file.id(), FileEvent.takenBack(seq, new Source(who, now), count));
     }
 }

@@ -18,8 +18,6 @@ import bagclock.platform.Transaction;
 import bagclock.readings.Kept;
 import bagclock.readings.Readings;
 import bagclock.readings.Source;
-import bagclock.readings.Taken;
-import bagclock.readings.TakenBack;
 import bagclock.readings.ZoneReading;
 import bagclock.register.Calibration;
 import bagclock.register.CarrierKind;
@@ -61,7 +59,7 @@ public final class Desk {
     private final OpeningAir openings = new OpeningAir(register, readings);
     private final ItemListStore lists = new ItemListStore();
     private final Answering answering;
-    private final Excursions excursions;
+    private final AirDesk air;
     private final ClockKeeping clocks;
     private final BoardDesk boards;
 
@@ -76,8 +74,8 @@ public final class Desk {
         this.standards = new Standards(standard, register);
         this.tell = tell;
         this.answering = new Answering(standards, gathering, register, ledger);
-        this.excursions = new Excursions(standards, gathering);
         this.clocks = new ClockKeeping(standards, register, readings, ledger, gathering);
+        this.air = new AirDesk(database, register, clocks, new Excursions(standards, gathering), tell);
         this.boards = new BoardDesk(this, database, standards, tell, new BoardGathering(gathering));
     }
 
@@ -110,7 +108,8 @@ public final class Desk {
         if (before.isPresent()) {
             return again(command, before.get());
         }
-        Planning planning = new Planning(tx, ledger, register, (heat, known) -> answering.note(tx, heat, known), openings);
+        Planning planning =
+                new Planning(tx, ledger, register, (heat, known) -> answering.note(tx, heat, known), openings);
         Plan plan = new Corrections(tx, ledger, register, planning).plan(command, now);
         if (!plan.refusals().isEmpty()) {
             return new Outcome.Refused<>(plan.refusals());
@@ -288,40 +287,12 @@ public final class Desk {
 
     /** Keeps the good ones of some readings, and brings the clocks that rest on them up to date. */
     public Kept add(List<ZoneReading> fresh, String who, Instant now) {
-        return add(fresh, new Source(who, now));
+        return air.add(fresh, new Source(who, now));
     }
 
-    /** As {@link #add(List, String, Instant)}, for readings of a file. */
-    public Kept add(List<ZoneReading> fresh, Source source) {
-        Instant recordedAt = source.recordedAt().truncatedTo(ChronoUnit.MILLIS);
-        return database.inTransaction(tx -> {
-            Duration gap = register.houseRules(tx, recordedAt).fact().rules().maxReadingGap();
-            clocks.lock(tx, fresh);
-            Taken taken = readings.add(tx, fresh, new Source(source.who(), recordedAt, source.file()), gap);
-            ClockKeeping.Round round = round(tx, recordedAt);
-            round.readingsCame(taken.changes(), gap);
-            round.sweep();
-            return taken.kept();
-        });
-    }
-
-    /** Takes back the readings of a file, and works out anew what rested on them; says how many they were. */
-    public long takeBack(TakenBack file, Instant now) {
-        return database.inTransaction(tx -> {
-            Duration gap = register.houseRules(tx, now).fact().rules().maxReadingGap();
-            clocks.lock(tx, file.zone());
-            long count = readings.takeBack(tx, file, gap);
-            round(tx, now).readingsWent(file.zone());
-            return count;
-        });
-    }
-
-    /** Items that were in a cabinet since a moment, of which its excursions changed the answer; not more are looked at. */
-    public List<ChangedAnswer> changedBy(KnownPlace.DryCabinet cabinet, Instant since, Instant moment, int most) {
-        return database.read(tx -> {
-            List<String> tags = clocks.rows().inBetween(tx, cabinet.code(), since, moment);
-            return excursions.of(tx, cabinet, tags.subList(0, Math.min(most, tags.size())), moment);
-        });
+    /** The counter of whole files of readings, and of what cabinets held. */
+    public AirDesk air() {
+        return air;
     }
 
     /** When a logger or an oven must be calibrated again, from now on. */

@@ -47,7 +47,7 @@ class CabinetReadingsTest extends OnBothDatabases {
     }
 
     private List<ChangedAnswer> changed() {
-        return shop.desk.changedBy(CABINET, at(0), at(20), 100);
+        return shop.desk.air().changedBy(CABINET, at(0), at(20), 100);
     }
 
     @Test
