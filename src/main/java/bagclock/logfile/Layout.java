@@ -71,25 +71,30 @@ public record Layout(Table table, Times times, List<Channel> channels) {
     /** What a person must still say before the file can be read. */
     public List<Question> open(Answers answers) {
         List<Question> open = new ArrayList<>();
-        if (channels.stream().anyMatch(channel -> channel.kind().isEmpty()) && !isNamed(answers)) {
-            open.add(Question.CHANNELS);
-        }
-        if (answers.unit().isEmpty()
-                && channels.stream().anyMatch(channel -> channel.unit().isEmpty() && mayBeInDegrees(channel))) {
-            open.add(Question.UNIT);
-        }
-        if (times.orderOpen() && answers.dayOrder().isEmpty()) {
-            open.add(Question.DAY_ORDER);
-        }
-        if (times.spreadsheetDays() && !answers.spreadsheetDays()) {
-            open.add(Question.SPREADSHEET_DAYS);
-        }
-        if (!times.withOffset()
-                && times.headerOffset().isEmpty()
-                && answers.zone().isEmpty()) {
-            open.add(Question.ZONE);
-        }
+        ask(open, Question.CHANNELS, isKindOpen() && !isNamed(answers));
+        ask(open, Question.UNIT, isUnitOpen() && answers.unit().isEmpty());
+        ask(open, Question.DAY_ORDER, times.orderOpen() && answers.dayOrder().isEmpty());
+        ask(open, Question.SPREADSHEET_DAYS, times.spreadsheetDays() && !answers.spreadsheetDays());
+        ask(open, Question.ZONE, isZoneOpen() && answers.zone().isEmpty());
         return open;
+    }
+
+    private static void ask(List<Question> open, Question question, boolean isOpen) {
+        if (isOpen) {
+            open.add(question);
+        }
+    }
+
+    private boolean isKindOpen() {
+        return channels.stream().anyMatch(channel -> channel.kind().isEmpty());
+    }
+
+    private boolean isUnitOpen() {
+        return channels.stream().anyMatch(channel -> channel.unit().isEmpty() && mayBeInDegrees(channel));
+    }
+
+    private boolean isZoneOpen() {
+        return !times.withOffset() && times.headerOffset().isEmpty();
     }
 
     private boolean isNamed(Answers answers) {

@@ -25,6 +25,9 @@ import java.util.TreeMap;
  * is one.
  */
 public final class Readings {
+    /** So that years of readings are never held at once. */
+    private static final int DAYS_AT_ONCE = 30;
+
     private final ReadingStore store = new ReadingStore();
     private final BlockStore blocks = new BlockStore();
     private final HourStore hours = new HourStore();
@@ -118,6 +121,12 @@ public final class Readings {
     }
 
     private void rebuild(Transaction tx, Zone zone, int firstDay, int lastDay, Duration gap) {
+        for (int day = firstDay; day <= lastDay; day += DAYS_AT_ONCE) {
+            rebuildSome(tx, zone, day, Math.min(lastDay, day + DAYS_AT_ONCE - 1), gap);
+        }
+    }
+
+    private void rebuildSome(Transaction tx, Zone zone, int firstDay, int lastDay, Duration gap) {
         Instant from = DayBlocks.startOf(firstDay);
         Instant to = DayBlocks.startOf(lastDay + 1);
         List<Reading> around = around(tx, zone, from, to);
