@@ -42,9 +42,17 @@ public record BenchPage(
     /**
      * The parts on a board.
      *
+     * @param href its page, or the one on which it is entered
      * @param verdict the strictest of them
      */
-    public record BoardPart(String serial, String verdict, String sentence, String aside, List<Line> lines) {
+    public record BoardPart(
+            String serial,
+            String href,
+            String verdict,
+            String sentence,
+            String aside,
+            List<String> notices,
+            List<Line> lines) {
         /** One part. */
         public record Line(
                 String location, String tag, String what, String verdict, String word, String sentence, String href) {}

@@ -5,9 +5,12 @@ import bagclock.bench.BenchPage.PlanFields;
 import bagclock.bench.BenchPage.RecordPart;
 import bagclock.bench.BenchPage.RecordPart.Hidden;
 import bagclock.core.heat.Answer;
+import bagclock.core.heat.BoardAnswer;
 import bagclock.core.heat.HeatPlan;
 import bagclock.core.heat.HeatPlan.Purpose;
 import bagclock.core.heat.Verdict;
+import bagclock.desk.BoardNotice;
+import bagclock.desk.BoardReply;
 import bagclock.desk.Decided;
 import bagclock.desk.ItemView;
 import bagclock.platform.Choice;
@@ -27,13 +30,13 @@ final class BenchPages {
     static final String MEASURED = "measured";
     static final String KEY = "key";
 
+    private static final int MOST_PARTS = 60;
+
     private final Messages messages;
-    private final Texts texts;
     private final AnswerWords words;
 
     BenchPages(Texts texts) {
         this.messages = texts.messages();
-        this.texts = texts;
         this.words = new AnswerWords(texts);
     }
 
@@ -69,50 +72,50 @@ final class BenchPages {
         return page(form, topics, Optional.of(part), Optional.empty(), Optional.of(record));
     }
 
-    /** The answers about every part on a board. */
-    BenchPage board(PlanForm form, List<Answered> parts, Instant now) {
-        Answered strictest = parts.stream()
-                .max(Comparator.comparing(part -> part.answer().verdict()))
-                .orElseThrow();
-        Verdict verdict = strictest.answer().verdict();
-        List<BoardPart.Line> lines =
-                parts.stream().map(part -> line(form, part, now)).toList();
-        long asStrict = parts.stream()
-                .filter(part -> part.answer().verdict() == verdict)
-                .count();
+    /** The answer about a board, with the parts that decide. */
+    BenchPage board(PlanForm form, String serial, BoardReply reply, Instant now) {
+        Answer whole = reply.answer().whole();
+        List<BoardPart.Line> lines = reply.answer().parts().stream()
+                .sorted(Comparator.comparing(
+                                (BoardAnswer.At part) -> part.answer().verdict())
+                        .reversed())
+                .limit(MOST_PARTS)
+                .map(part -> line(form, reply, part, now))
+                .toList();
         BoardPart board = new BoardPart(
-                form.code(),
-                verdict.code(),
-                verdict == Verdict.CLEAR ? allClear(parts, now) : notClear(verdict, asStrict),
-                messages.text("bench.board.aside", parts.size()),
+                serial,
+                reply.notices().contains(BoardNotice.TYPE_UNKNOWN) ? "/boards" : "/boards/" + serial,
+                whole.verdict().code(),
+                boardSentence(whole, now),
+                messages.text("bench.board.aside", reply.answer().parts().size()),
+                reply.notices().stream()
+                        .map(notice -> messages.text("boards.notice." + notice.name()))
+                        .toList(),
                 lines);
-        return page(form, "item zone register", Optional.empty(), Optional.of(board), Optional.empty());
+        return page(
+                form,
+                "board/" + serial + " item zone register",
+                Optional.empty(),
+                Optional.of(board),
+                Optional.empty());
     }
 
-    private String allClear(List<Answered> parts, Instant now) {
-        return parts.stream()
-                .flatMap(part -> part.answer().until().stream())
-                .min(Comparator.naturalOrder())
-                .map(until -> messages.text("bench.until", texts.at(until, now)))
-                .orElseGet(() -> messages.text("bench.board.clear"));
+    private String boardSentence(Answer whole, Instant now) {
+        boolean free = whole.verdict() == Verdict.CLEAR && whole.until().isEmpty();
+        return free ? messages.text("bench.board.clear") : words.sentence(whole, now);
     }
 
-    private String notClear(Verdict verdict, long count) {
-        String word = messages.text("verdict." + verdict.code());
-        return messages.text(count == 1 ? "bench.board.one" : "bench.board.some", count, word);
-    }
-
-    private BoardPart.Line line(PlanForm form, Answered part, Instant now) {
-        var item = part.item().item();
+    private BoardPart.Line line(PlanForm form, BoardReply reply, BoardAnswer.At part, Instant now) {
         String verdict = part.answer().verdict().code();
+        String tag = reply.items().getOrDefault(part.location(), "");
         return new BoardPart.Line(
-                item.location().orElse(""),
-                item.tag(),
-                item.partType() + " " + part.item().partType().fact().description(),
+                part.location(),
+                tag,
+                tag.isEmpty() ? messages.text("boards.parts.no-item") : "",
                 verdict,
                 messages.text("verdict." + verdict),
                 words.sentence(part.answer(), now),
-                form.addressFor(item.tag()));
+                tag.isEmpty() ? "" : form.addressFor(tag));
     }
 
     private BenchPage page(

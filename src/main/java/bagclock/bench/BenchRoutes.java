@@ -5,13 +5,14 @@ import bagclock.core.Reason;
 import bagclock.core.Refusal;
 import bagclock.core.heat.HeatPlan;
 import bagclock.core.quantity.Celsius;
+import bagclock.desk.BoardAsk;
+import bagclock.desk.BoardReply;
 import bagclock.desk.Command;
 import bagclock.desk.Decided;
 import bagclock.desk.Desk;
 import bagclock.desk.HistoryLine;
 import bagclock.desk.ItemView;
 import bagclock.desk.Receipt;
-import bagclock.ledger.Item;
 import bagclock.platform.Entered;
 import bagclock.platform.Messages;
 import bagclock.platform.Names;
@@ -31,6 +32,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The bench: may it be heated, and the record that it was. */
 public final class BenchRoutes {
@@ -84,12 +86,13 @@ public final class BenchRoutes {
             answerItem(ctx, form, item.get(), now);
             return;
         }
-        List<Answered> onBoard = onBoard(form.code(), plan, now);
-        if (onBoard.isEmpty()) {
+        Optional<String> serial = board(form.code(), now);
+        if (serial.isEmpty()) {
             form.entered().refuse(PlanForm.CODE, messages.text("bench.code.unknown", form.code()));
             pages.refuse(ctx, words.question(form));
         } else {
-            pages.show(ctx, words.board(form, onBoard, now));
+            BoardReply reply = desk.boards().mayHeat(BoardAsk.everywhere(serial.get(), plan));
+            pages.show(ctx, words.board(form, serial.get(), reply, now));
         }
     }
 
@@ -115,13 +118,12 @@ public final class BenchRoutes {
         return desk.item(code, now).or(() -> desk.item(code.toUpperCase(Locale.ROOT), now));
     }
 
-    private List<Answered> onBoard(String serial, HeatPlan plan, Instant now) {
-        List<Item> items = desk.onBoard(serial);
-        List<Item> found = items.isEmpty() ? desk.onBoard(serial.toUpperCase(Locale.ROOT)) : items;
-        return found.stream()
-                .flatMap(item -> desk.item(item.tag(), now).stream())
-                .map(item -> answered(item, plan))
-                .toList();
+    /** The serial number of a board that is entered, or that items sit on; as typed, else in capitals. */
+    private Optional<String> board(String code, Instant now) {
+        return Stream.of(code, code.toUpperCase(Locale.ROOT))
+                .filter(serial -> desk.boards().board(serial, now).isPresent()
+                        || !desk.onBoard(serial).isEmpty())
+                .findFirst();
     }
 
     private void recordHeat(Context ctx) {

@@ -11,6 +11,8 @@ import bagclock.ledger.Notes;
 import bagclock.platform.Messages;
 import bagclock.platform.Names;
 import bagclock.platform.Texts;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -54,6 +56,8 @@ final class HeatPages {
                         names.of(entry.stamp().who()),
                         texts.at(entry.stamp().recordedAt())),
                 heated.peakBody().map(texts::temperature).orElseGet(() -> messages.text("bench.heat.peak.unknown")),
+                asked(notes),
+                boardRecord(entry.stamp().key()),
                 kept.map(answer -> answer.verdict().code()).orElse(""),
                 kept.map(this::sentence).orElse(""),
                 kept.map(answer -> words.life(answer.usedHours(), answer.totalHours()))
@@ -61,8 +65,36 @@ final class HeatPages {
                 kept.map(KeptAnswer::reasons).orElse(List.of()).stream()
                         .map(this::reason)
                         .toList(),
+                notes.getOrDefault(Notes.READINGS, "")
+                        .lines()
+                        .map(this::readings)
+                        .toList(),
                 notes.getOrDefault(Notes.VERSIONS, ""),
                 notes.getOrDefault(Notes.INPUTS, ""));
+    }
+
+    private String asked(Map<String, String> notes) {
+        if (!notes.containsKey(Notes.LENGTH)) {
+            return "";
+        }
+        String purpose = notes.getOrDefault(Notes.PURPOSE, "");
+        String peak = notes.getOrDefault(Notes.PLANNED_PEAK, "");
+        return messages.text(
+                "bench.heat.asked.is",
+                purpose.isEmpty() ? messages.text("bench.heat.asked.any") : messages.text("bench.purpose." + purpose),
+                texts.span(Duration.parse(notes.get(Notes.LENGTH))),
+                peak.isEmpty() ? messages.text("bench.heat.asked.rated") : messages.text("boards.celsius", peak));
+    }
+
+    /** The desk gives the entries of a heat on a board a key that begins with the board's entry. */
+    private static String boardRecord(String key) {
+        String[] parts = key.split("/", -1);
+        return parts.length == 4 && parts[0].equals("board") ? "/boards/" + parts[1] + "/heats/" + parts[2] : "";
+    }
+
+    private String readings(String line) {
+        String[] parts = line.split("\t", 3);
+        return messages.text("bench.heat.readings.of", parts[0], parts[1], texts.at(Instant.parse(parts[2])));
     }
 
     private String sentence(KeptAnswer answer) {

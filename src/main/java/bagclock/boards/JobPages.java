@@ -237,7 +237,7 @@ final class JobPages {
         List<JobPage.Link> links = new ArrayList<>();
         asked.job().kept().ifPresent(tag -> {
             links.add(new JobPage.Link("/items/" + tag, words.text("boards.job.kept", tag)));
-            links.add(new JobPage.Link("/ovens/load?tag=" + tag, words.text("boards.job.kept.bake", tag)));
+            links.add(new JobPage.Link("/ovens", words.text("boards.job.kept.bake", tag)));
         });
         return links;
     }

@@ -73,6 +73,7 @@ final class Answering {
         Evidence evidence = gathering.of(tx, heat.tag(), at);
         known.note(Notes.ANSWER, AnswerText.of(of(tx, heat.tag(), evidence, Optional.of(plan))));
         known.note(Notes.INPUTS, evidence.sha256());
+        known.note(Notes.READINGS, BoardGathering.readings(evidence));
         known.note(Notes.VERSIONS, standards.version(tx, at) + " " + evidence.versions());
     }
 

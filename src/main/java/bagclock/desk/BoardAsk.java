@@ -23,9 +23,17 @@ public record BoardAsk(
         Optional<Celsius> peak,
         Duration length,
         Instant at) {
-    /** The same heat at another moment. */
-    public BoardAsk at(Instant moment) {
-        return new BoardAsk(serial, location, purpose, placed, profile, peak, length, moment);
+    /** A heat at a location that nobody named: every body whose peak is not measured counts. */
+    public static BoardAsk everywhere(String serial, HeatPlan plan) {
+        return new BoardAsk(
+                serial,
+                "",
+                plan.purpose().orElse(HeatPlan.Purpose.WHOLE_BOARD),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                plan.length(),
+                plan.at());
     }
 
     /** All heats but those of a whole board stay at their location. */

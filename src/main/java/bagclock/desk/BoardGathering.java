@@ -179,7 +179,7 @@ final class BoardGathering {
                 }
             }
             type.ifPresentOrElse(this::untracked, this::unlisted);
-            if (ask.purpose() == Purpose.PLACEMENT) {
+            if (ask.purpose() == Purpose.PLACEMENT && !ask.location().isEmpty()) {
                 placed();
             }
         }
@@ -304,6 +304,10 @@ final class BoardGathering {
             String all = board + "|" + locations + "|" + ask + "|" + rules + "|" + versions + "|" + text;
             return new Gathered(question, notices, items, versions, Gathering.sha256(all));
         }
+    }
+
+    static String readings(Evidence evidence) {
+        return String.join("\n", readings(evidence.history().climate()));
     }
 
     /** How many readings of each zone counted, and when the last was taken. */

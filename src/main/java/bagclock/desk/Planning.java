@@ -4,6 +4,7 @@ import bagclock.core.Reason;
 import bagclock.core.exposure.Event;
 import bagclock.core.exposure.Place;
 import bagclock.core.exposure.Zone;
+import bagclock.core.heat.HeatPlan;
 import bagclock.core.quantity.RelativeHumidity;
 import bagclock.core.standard.CarrierLimit;
 import bagclock.ledger.Act;
@@ -245,6 +246,12 @@ final class Planning {
 
     private Plan heat(Command.Heat heat, Lookup known) {
         heats.note(heat, known);
+        HeatPlan plan = heat.plan();
+        known.note(Notes.PURPOSE, plan.purpose().map(HeatPlan.Purpose::code).orElse(""));
+        known.note(Notes.LENGTH, plan.length().toString());
+        known.note(
+                Notes.PLANNED_PEAK,
+                plan.peakBody().map(peak -> Double.toString(peak.degrees())).orElse(""));
         return known.plan(
                 heat,
                 new Event.Heated(

@@ -35,5 +35,17 @@ public final class Notes {
     /** How the time at temperature is known: told, or door to door less the declared heat-up. */
     public static final String TIME_FROM = "time-from";
 
+    /** What a heat was for; empty if nobody said. */
+    public static final String PURPOSE = "purpose";
+
+    /** How long a heat was planned to last, ISO 8601. */
+    public static final String LENGTH = "length";
+
+    /** Planned peak of the body in degrees Celsius; empty: its rated peak. */
+    public static final String PLANNED_PEAK = "planned-peak";
+
+    /** A line for each zone that an answer rests on: its code, how many readings, the last of them. */
+    public static final String READINGS = "readings";
+
     private Notes() {}
 }

@@ -50,6 +50,7 @@ public record ItemPage(
      *
      * @param state empty if it stands as it was told in time
      * @param correct where it is corrected; empty if it is not
+     * @param record where the heat that it tells of is kept with its answer; empty for none
      */
     public record Line(
             int seq,
@@ -59,7 +60,8 @@ public record ItemPage(
             String who,
             String state,
             String hash,
-            String correct) {}
+            String correct,
+            String record) {}
 
     @Override
     public String template() {

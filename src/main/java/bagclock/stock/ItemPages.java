@@ -1,6 +1,7 @@
 package bagclock.stock;
 
 import bagclock.core.estimate.Beside;
+import bagclock.core.exposure.Event;
 import bagclock.core.exposure.TrailEntry;
 import bagclock.core.heat.Answer;
 import bagclock.core.heat.StepCode;
@@ -8,6 +9,7 @@ import bagclock.core.standard.Life;
 import bagclock.core.standard.Rating;
 import bagclock.desk.HistoryLine;
 import bagclock.desk.ItemView;
+import bagclock.ledger.Act;
 import bagclock.ledger.Entry;
 import bagclock.ledger.Item;
 import bagclock.platform.Texts;
@@ -207,7 +209,12 @@ final class ItemPages {
                 mends
                         ? "/items/" + item.tag() + "/acts/" + form + "?corrects=" + entry.seq() + "&at="
                                 + texts.field(entry.happenedAt())
-                        : "");
+                        : "",
+                isHeat(entry) ? "/bench/heats/" + item.tag() + "/" + entry.seq() : "");
+    }
+
+    private static boolean isHeat(Entry entry) {
+        return entry.act() instanceof Act.Happened happened && happened.event() instanceof Event.Heated;
     }
 
     private String state(HistoryLine line) {

@@ -51,6 +51,11 @@ public record HeatPlan(
         }
     }
 
+    /** The same heat begun at another moment. */
+    public HeatPlan startingAt(Instant moment) {
+        return new HeatPlan(moment, length, peakBody, purpose, local);
+    }
+
     /** When the heat is over. */
     public Instant endsAt() {
         return at.plus(length);
