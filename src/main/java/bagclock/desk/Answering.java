@@ -68,8 +68,7 @@ final class Answering {
             return;
         }
         Instant at = heat.header().happenedAt();
-        HeatPlan asked = heat.plan();
-        HeatPlan plan = new HeatPlan(at, asked.length(), asked.peakBody(), asked.purpose(), asked.local());
+        HeatPlan plan = heat.plan().startingAt(at);
         Evidence evidence = gathering.of(tx, heat.tag(), at);
         known.note(Notes.ANSWER, AnswerText.of(of(tx, heat.tag(), evidence, Optional.of(plan))));
         known.note(Notes.INPUTS, evidence.sha256());
