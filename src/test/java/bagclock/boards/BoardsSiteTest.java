@@ -163,7 +163,7 @@ class BoardsSiteTest {
         sent(step(one, job));
         assertThat(one.page(job).select(".sentence").text()).contains("Scan the new part first");
         Document asked = one.page(job + "?part=P-464");
-        assertThat(asked.select("main").text()).contains("may");
+        assertThat(asked.select(".answer")).hasSize(1);
     }
 
     /** Two technicians read the same page; the second one's step is refused in words, and nothing is lost. */
