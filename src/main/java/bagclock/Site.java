@@ -51,6 +51,7 @@ public final class Site implements AutoCloseable {
     private final Live live;
     private final Desk desk;
     private final Optional<String> firstStartCode;
+    private final OvensRoutes ovens;
     private final Javalin server;
 
     private Site(Settings settings, Clock clock) {
@@ -68,6 +69,7 @@ public final class Site implements AutoCloseable {
         this.firstStartCode = accounts.firstStartCode();
         Standard shipped = Standard.load(Edition.J_STD_033D);
         this.desk = new Desk(database, shipped, live::tell);
+        this.ovens = new OvensRoutes(new OvensRoutes.Rooms(database, live), desk, pages, texts, clock);
         List<Consumer<RoutesConfig>> routes = List.of(
                 SecurityHeaders::register,
                 new Gate(signIns, messages, clock)::register,
@@ -88,7 +90,7 @@ public final class Site implements AutoCloseable {
                 new WallRoutes(database, desk, pages, texts, clock)::register,
                 new TablesRoutes(database, shipped, desk, pages, new TablesRoutes.SiteWords(texts, clock))::register,
                 new PartsRoutes(database, desk, pages, texts, clock)::register,
-                new OvensRoutes(new OvensRoutes.Rooms(database, live), desk, pages, texts, clock)::register);
+                ovens::register);
         this.server = Javalin.create(config -> configure(config, routes));
     }
 
@@ -127,6 +129,7 @@ public final class Site implements AutoCloseable {
     @Override
     public void close() {
         live.close();
+        ovens.close();
         server.stop();
         database.close();
     }

@@ -204,6 +204,21 @@
     $("summary", menu).focus();
   });
 
+  // A planned run is drawn to another oven or time; its form, which the keyboard uses, says so.
+  let held;
+  document.addEventListener("pointerdown", ({ target, clientX, clientY }) => {
+    held = { run: target.closest?.("[data-run]"), clientX, clientY };
+  });
+  document.addEventListener("pointerup", ({ clientX, clientY }) => {
+    const form = held?.run && document.getElementById(held.run.dataset.run);
+    const lane = document.elementsFromPoint(clientX, clientY).find((node) => node.dataset.lane);
+    if (!form || !lane || Math.hypot(clientX - held.clientX, clientY - held.clientY) < 9) return;
+    const svg = lane.ownerSVGElement;
+    form.elements.moveOven.value = lane.dataset.lane;
+    form.elements.shift.value = Math.round((clientX - held.clientX) * svg.viewBox.baseVal.width / svg.clientWidth * svg.dataset.minutes);
+    form.requestSubmit();
+  });
+
   const begin = () => {
     $$("[data-needs-script]").forEach((part) => { part.hidden = false; });
     $$("[data-theme-choice]").forEach((choice) => { choice.checked = choice.value === (store.get("theme") ?? ""); });

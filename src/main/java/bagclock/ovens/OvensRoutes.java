@@ -9,10 +9,12 @@ import io.javalin.config.RoutesConfig;
 import java.time.Clock;
 
 /** Every route of the planner's pages. */
-public final class OvensRoutes {
+public final class OvensRoutes implements AutoCloseable {
     private final OvenRoutes ovens;
     private final LoadRoutes loading;
     private final RunRoutes runs;
+    private final PlanRoutes plans;
+    private final PlanDesk planDesk;
 
     /** The rooms that the pages read from and write to, beside the desk. */
     public record Rooms(Database database, Live live) {}
@@ -23,6 +25,9 @@ public final class OvensRoutes {
         this.ovens = new OvenRoutes(desk, store, pages, texts, clock);
         this.loading = new LoadRoutes(desk, store, pages, texts, clock);
         this.runs = new RunRoutes(desk, store, pages, texts, clock);
+        PlanStore planStore = new PlanStore(rooms.database(), rooms.live()::tell);
+        this.planDesk = new PlanDesk(store, new Ovens(desk, store), planStore, texts.zone());
+        this.plans = new PlanRoutes(planStore, planDesk, pages, texts, clock);
     }
 
     /** Declares the routes. */
@@ -30,5 +35,12 @@ public final class OvensRoutes {
         ovens.register(routes);
         loading.register(routes);
         runs.register(routes);
+        plans.register(routes);
+    }
+
+    /** Ends the searches for better plans. */
+    @Override
+    public void close() {
+        planDesk.close();
     }
 }

@@ -1,0 +1,94 @@
+package bagclock.ovens;
+
+import bagclock.core.oven.Plan;
+import bagclock.core.oven.Run;
+import bagclock.platform.Texts;
+import de.siegmar.fastcsv.writer.CsvWriter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+
+/** A plan for other programs: a table (RFC 4180), and a calendar (RFC 5545). Times are UTC. */
+final class PlanExport {
+    private static final DateTimeFormatter CALENDAR =
+            DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss'Z'", Locale.ENGLISH).withZone(ZoneOffset.UTC);
+    private static final int LONGEST_LINE = 74;
+
+    private final OvenWords words;
+    private final Texts texts;
+
+    PlanExport(OvenWords words, Texts texts) {
+        this.words = words;
+        this.texts = texts;
+    }
+
+    /** One line for each lot. */
+    String table(Plan plan) {
+        StringWriter out = new StringWriter();
+        try (CsvWriter csv = CsvWriter.builder().build(out)) {
+            csv.writeRecord("oven", "set_point_c", "item", "in_at", "out_at");
+            for (Run run : plan.runs()) {
+                for (Run.Stay stay : run.stays()) {
+                    csv.writeRecord(
+                            run.oven(),
+                            texts.number(run.temperature().degrees()),
+                            safe(stay.lot()),
+                            texts.machine(stay.inAt()),
+                            texts.machine(stay.outAt()));
+                }
+            }
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return out.toString();
+    }
+
+    /** Office programs take a text that begins so for a formula. */
+    private static String safe(String text) {
+        return text.matches("[=+@\\-].*") ? "'" + text : text;
+    }
+
+    /** One entry for each run. */
+    String calendar(Plan plan, Instant now) {
+        StringBuilder out = new StringBuilder();
+        line(out, "BEGIN:VCALENDAR");
+        line(out, "VERSION:2.0");
+        line(out, "PRODID:-//Bagclock//Oven plan//EN");
+        for (Run run : plan.runs()) {
+            line(out, "BEGIN:VEVENT");
+            line(out, "UID:" + run.oven() + "-" + run.startAt().toEpochMilli() + "@bagclock.invalid");
+            line(out, "DTSTAMP:" + CALENDAR.format(now));
+            line(out, "DTSTART:" + CALENDAR.format(run.startAt()));
+            line(out, "DTEND:" + CALENDAR.format(run.endAt()));
+            line(
+                    out,
+                    "SUMMARY:"
+                            + escaped(words.text(
+                                    "plan.calendar",
+                                    run.oven(),
+                                    texts.temperature(run.temperature()),
+                                    String.join(", ", run.lots()))));
+            line(out, "END:VEVENT");
+        }
+        line(out, "END:VCALENDAR");
+        return out.toString();
+    }
+
+    private static String escaped(String text) {
+        return text.replace("\\", "\\\\").replace(";", "\\;").replace(",", "\\,");
+    }
+
+    /** Lines are folded, so that none is longer than 75 octets; characters here take at most two. */
+    private static void line(StringBuilder out, String text) {
+        String rest = text;
+        while (rest.length() > LONGEST_LINE / 2) {
+            out.append(rest, 0, LONGEST_LINE / 2).append("\r\n ");
+            rest = rest.substring(LONGEST_LINE / 2);
+        }
+        out.append(rest).append("\r\n");
+    }
+}

@@ -1,0 +1,98 @@
+package bagclock.ovens;
+
+import bagclock.platform.Entered;
+import bagclock.platform.Texts;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** What is asked of a plan, as entered. */
+final class PlanForm {
+    private static final double COLDEST_C = 20;
+    private static final double HOTTEST_C = 300;
+    private static final int MOST_POSITIONS = 500;
+    private static final int MOST_HOURS = 2_000;
+
+    private PlanForm() {}
+
+    /** What is supposed; empty when something is wrong, which is noted by field. Nothing asked is no fault. */
+    static Optional<List<PlanChange>> read(Entered entered, Texts texts, Set<String> ovens, Instant now) {
+        List<PlanChange> changes = switch (entered.text("kind")) {
+            case "need" -> need(entered);
+            case "close" -> close(entered, texts, ovens, now);
+            case "rush" -> rush(entered, texts, now);
+            case "move" -> move(entered, texts, ovens, now);
+            default -> List.of();
+        };
+        return entered.isRefused() ? Optional.empty() : Optional.of(changes);
+    }
+
+    private static List<PlanChange> need(Entered entered) {
+        String tag = entered.required("needTag");
+        Optional<Instant> by = entered.text("needBy").isEmpty() ? Optional.empty() : entered.time("needBy");
+        return List.of(PlanChange.need(tag, by.orElse(null)));
+    }
+
+    private static List<PlanChange> close(Entered entered, Texts texts, Set<String> ovens, Instant now) {
+        String oven = oven(entered, "closeOven", texts, ovens);
+        Optional<Instant> from = entered.time("closeFrom");
+        Optional<Instant> to = entered.time("closeTo");
+        if (from.isPresent() && to.isPresent() && !from.get().isBefore(to.get())) {
+            entered.refuse("closeTo", texts.messages().text("plan.close.order"));
+        } else if (to.filter(at -> !at.isAfter(now)).isPresent()) {
+            entered.refuse("closeTo", texts.messages().text("plan.past"));
+        }
+        return entered.isRefused() ? List.of() : List.of(PlanChange.close(oven, from.orElseThrow(), to.orElseThrow()));
+    }
+
+    private static List<PlanChange> rush(Entered entered, Texts texts, Instant now) {
+        String name = entered.required("rushName");
+        if (!name.isEmpty() && !name.matches("[A-Za-z0-9._-]{1,40}")) {
+            entered.refuse("rushName", texts.messages().text("ovens.code.shape", 40));
+        }
+        Optional<Integer> positions = entered.count("rushPositions", 1, MOST_POSITIONS);
+        Optional<Double> temperature = entered.number("rushTemperature", COLDEST_C, HOTTEST_C);
+        Optional<Double> hours = entered.number("rushHours", 1, MOST_HOURS);
+        Optional<Instant> by = entered.time("rushBy");
+        if (by.filter(at -> !at.isAfter(now)).isPresent()) {
+            entered.refuse("rushBy", texts.messages().text("plan.past"));
+        }
+        if (entered.isRefused()) {
+            return List.of();
+        }
+        int minutes = (int) Math.ceil(hours.orElseThrow() * 60);
+        return List.of(new PlanChange(
+                PlanChange.Kind.RUSH,
+                name,
+                null,
+                null,
+                by.orElseThrow(),
+                positions.orElseThrow(),
+                temperature.orElseThrow(),
+                minutes));
+    }
+
+    private static List<PlanChange> move(Entered entered, Texts texts, Set<String> ovens, Instant now) {
+        String tag = entered.required("moveTag");
+        String oven = oven(entered, "moveOven", texts, ovens);
+        Optional<Instant> to = entered.time("moveTo");
+        int shift = entered.text("shift").matches("-?\\d{1,7}") ? Integer.parseInt(entered.text("shift")) : 0;
+        Optional<Instant> start = to.map(at -> at.plus(Duration.ofMinutes(shift)));
+        Instant earliest = now.truncatedTo(ChronoUnit.MINUTES).plus(1, ChronoUnit.MINUTES);
+        return entered.isRefused()
+                ? List.of()
+                : List.of(PlanChange.move(
+                        tag, oven, start.filter(at -> at.isAfter(earliest)).orElse(earliest)));
+    }
+
+    private static String oven(Entered entered, String field, Texts texts, Set<String> ovens) {
+        String oven = entered.required(field);
+        if (!oven.isEmpty() && !ovens.contains(oven)) {
+            entered.refuse(field, texts.messages().text("entered.choose"));
+        }
+        return oven;
+    }
+}

@@ -1,0 +1,104 @@
+package bagclock.ovens;
+
+import bagclock.platform.Choice;
+import bagclock.platform.Field;
+import bagclock.platform.Page;
+import java.util.List;
+
+/**
+ * A plan of the ovens: the published one, or a draft beside it.
+ *
+ * @param lead late lots and hours, in a sentence
+ * @param word how good the plan is, in words
+ * @param done what was just done; empty for nothing
+ * @param draft empty texts if this is the published plan
+ * @param named what could not be planned as it is, in words
+ * @param path address of this page without its range
+ */
+public record PlanPage(
+        String title,
+        String lead,
+        String word,
+        String done,
+        Draft draft,
+        List<String> named,
+        Lanes lanes,
+        List<Choice> ranges,
+        String path,
+        List<Next> next,
+        List<RunLine> runs,
+        List<LotLine> lots,
+        List<Outage> outages,
+        Asking asking)
+        implements Page {
+    /**
+     * What stands beside what.
+     *
+     * @param id empty: no draft
+     * @param isStale another plan was published since
+     */
+    public record Draft(String id, boolean isStale, boolean isSearching, List<Line> before, List<String> moved) {}
+
+    /** One number of both plans. */
+    public record Line(String what, String before, String after) {}
+
+    /** What somebody does next, and when. */
+    public record Next(String at, String what, String href) {}
+
+    /**
+     * A run in words.
+     *
+     * @param first tag of its first lot: names it
+     * @param state running, planned, held: a word
+     * @param start for the field of a move; empty: it can't be moved
+     */
+    public record RunLine(
+            String first,
+            String oven,
+            String ovenCode,
+            String facts,
+            String from,
+            String to,
+            String state,
+            List<String> lots,
+            String start) {}
+
+    /**
+     * A lot in words.
+     *
+     * @param late empty: on time
+     * @param why why it is late, and what would make it on time
+     */
+    public record LotLine(
+            String tag, String programmes, String needed, String out, String where, String late, List<String> why) {}
+
+    /** An oven out of service. */
+    public record Outage(String id, String words) {}
+
+    /** What may be asked: fields of the three questions, and what they offer. */
+    public record Asking(
+            List<Choice> lots,
+            List<Choice> ovens,
+            Field needTag,
+            Field needBy,
+            Field oven,
+            Field from,
+            Field to,
+            List<Field> rush) {}
+
+    /** The same page, with more that could not be done. */
+    PlanPage naming(List<String> more) {
+        return new PlanPage(
+                title, lead, word, done, draft, more, lanes, ranges, path, next, runs, lots, outages, asking);
+    }
+
+    @Override
+    public String template() {
+        return "ovens/plan.jte";
+    }
+
+    @Override
+    public String frontDoor() {
+        return "ovens";
+    }
+}

@@ -1,0 +1,97 @@
+package bagclock.ovens;
+
+import bagclock.platform.Entered;
+import bagclock.platform.Field;
+import bagclock.platform.Messages;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** The site's choices for plans, as entered. Times of day are hours and minutes. */
+final class PlanRulesForm {
+    private static final int DAY_MIN = 1440;
+    private static final List<String> MINUTES =
+            List.of("fence", "movePrice", "coolDown", "turnaround", "change", "door");
+
+    private PlanRulesForm() {}
+
+    static Map<String, String> values(PlanRules rules) {
+        Map<String, String> values = new HashMap<>();
+        boolean isAlways = rules.opensMin() == 0 && rules.closesMin() == 0;
+        values.put("opens", isAlways ? "" : time(rules.opensMin()));
+        values.put("closes", isAlways ? "" : time(rules.closesMin()));
+        values.put("weekends", rules.weekends() ? "yes" : "");
+        values.put("fence", Integer.toString(rules.fenceMin()));
+        values.put("movePrice", Integer.toString(rules.movePriceMin()));
+        values.put("coolDown", Integer.toString(rules.coolDownMin()));
+        values.put("turnaround", Integer.toString(rules.turnaroundMin()));
+        values.put("change", Integer.toString(rules.changeMin()));
+        values.put("door", rules.doorMin() < 0 ? "" : Integer.toString(rules.doorMin()));
+        return values;
+    }
+
+    private static String time(int minute) {
+        return String.format(Locale.ROOT, "%02d:%02d", minute / 60, minute % 60);
+    }
+
+    /** The fields, each with its label and its hint. */
+    static List<Field> fields(Entered entered, Messages messages) {
+        List<Field> fields =
+                new ArrayList<>(List.of(field(entered, messages, "opens"), field(entered, messages, "closes")));
+        MINUTES.forEach(name -> fields.add(field(entered, messages, name)));
+        return fields;
+    }
+
+    private static Field field(Entered entered, Messages messages, String name) {
+        return entered.field(name, messages.text("plan.rules." + name), messages.text("plan.rules." + name + ".hint"));
+    }
+
+    /** The choices; empty when something is wrong, which is noted by field. */
+    static Optional<PlanRules> read(Entered entered, Messages messages) {
+        int opens = minute(entered, messages, "opens");
+        int closes = minute(entered, messages, "closes");
+        if (closes <= opens
+                && !(entered.text("opens").isEmpty() && entered.text("closes").isEmpty())) {
+            entered.refuse("closes", messages.text("plan.rules.closes.order"));
+        }
+        Optional<Integer> fence = entered.count("fence", 0, 7 * DAY_MIN);
+        Optional<Integer> price = entered.count("movePrice", 0, 7 * DAY_MIN);
+        Optional<Integer> coolDown = entered.count("coolDown", 0, DAY_MIN);
+        Optional<Integer> turnaround = entered.count("turnaround", 0, DAY_MIN);
+        Optional<Integer> change = entered.count("change", 0, DAY_MIN);
+        int door = entered.text("door").isEmpty()
+                ? -1
+                : entered.count("door", 0, DAY_MIN).orElse(-1);
+        if (change.isPresent() && turnaround.isPresent() && change.get() < turnaround.get()) {
+            entered.refuse("change", messages.text("plan.rules.change.order"));
+        }
+        if (entered.isRefused()) {
+            return Optional.empty();
+        }
+        return Optional.of(new PlanRules(
+                opens,
+                closes,
+                entered.isChecked("weekends"),
+                fence.orElseThrow(),
+                price.orElseThrow(),
+                coolDown.orElseThrow(),
+                turnaround.orElseThrow(),
+                change.orElseThrow(),
+                door));
+    }
+
+    private static int minute(Entered entered, Messages messages, String name) {
+        String text = entered.text(name);
+        if (text.isEmpty()) {
+            return 0;
+        } else if (!text.matches("([01]?\\d|2[0-3]):[0-5]\\d|24:00")) {
+            entered.refuse(name, messages.text("plan.rules.time"));
+            return 0;
+        }
+        String[] parts = text.split(":");
+        return Integer.parseInt(parts[0]) * 60 + Integer.parseInt(parts[1]);
+    }
+}

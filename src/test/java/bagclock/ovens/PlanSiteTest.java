@@ -1,0 +1,238 @@
+package bagclock.ovens;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bagclock.HandClock;
+import bagclock.Site;
+import bagclock.Visitor;
+import bagclock.platform.Engine;
+import bagclock.platform.Role;
+import bagclock.platform.Settings;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneId;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** Drafts, what-if, publishing and what other programs get, over HTTP in the demonstration's shop. */
+class PlanSiteTest {
+    private static final HandClock CLOCK = new HandClock(Instant.parse("2026-03-12T14:20:00Z"));
+    private static final String DRAFTS = "/ovens/plan/drafts";
+
+    private static Site site;
+
+    @BeforeAll
+    static void start() {
+        String url = Engine.H2.freshUrl();
+        site = Site.demo(new Settings("localhost", 0, Path.of("target"), url, ZoneId.of("UTC"), true), CLOCK);
+        publish(draft());
+    }
+
+    @AfterAll
+    static void stop() {
+        site.close();
+    }
+
+    private static Visitor planner() {
+        return Visitor.ofDemo(site.port(), Role.PLANNER);
+    }
+
+    private static HttpResponse<String> ask(String... fields) {
+        return planner().submit("/ovens/plan", DRAFTS, fields);
+    }
+
+    private static String draft(String... fields) {
+        HttpResponse<String> answer = ask(fields);
+        assertThat(answer.statusCode()).as(Jsoup.parse(answer.body()).text()).isEqualTo(303);
+        return Visitor.target(answer);
+    }
+
+    private static void publish(String draft) {
+        HttpResponse<String> answer = planner().submit(draft, draft + "/publish");
+        assertThat(answer.statusCode()).isEqualTo(303);
+    }
+
+    private static String text(String path) {
+        return planner().page(path).select("main").text();
+    }
+
+    @Test
+    void aPublishedPlanTellsWhatToDoNextAndEveryLot() {
+        Document page = planner().page("/ovens/plan");
+
+        assertThat(page.select(".lanes .planned, .lanes .frozen")).isNotEmpty();
+        assertThat(page.select(".lanes .lane")).hasSize(3);
+        assertThat(page.select(".trail li")).isNotEmpty();
+        assertThat(page.select("#lots-title ~ div tbody tr")).hasSizeGreaterThan(3);
+        assertThat(page.select("main").text()).doesNotContain("not in the plan");
+    }
+
+    @Test
+    void aLotThatIsNeededTooSoonSaysWhyItIsLate() {
+        String draft = draft("kind", "need", "needTag", "T-418", "needBy", "2026-03-12T15:00");
+
+        assertThat(text(draft)).contains("T-418 is needed by Thu 15:00", "late by", "Even with all ovens to itself");
+        assertThat(text("/ovens/plan")).doesNotContain("late by");
+    }
+
+    @Test
+    void aClosedOvenAndARushLotAreShownBeforeTheyCount() {
+        String closed = draft(
+                "kind", "close", "closeOven", "OVEN-1", "closeFrom", "2026-03-12T14:30", "closeTo", "2026-03-14T08:00");
+        assertThat(text(closed)).contains("OVEN-1 is closed from", "Before and after");
+
+        String rush = draft(
+                "kind",
+                "rush",
+                "rushName",
+                "RUSH-1",
+                "rushPositions",
+                "2",
+                "rushTemperature",
+                "125",
+                "rushHours",
+                "9",
+                "rushBy",
+                "2026-03-13T14:00");
+        assertThat(text(rush)).contains("RUSH-1 comes in a rush");
+        assertThat(planner().page(rush).select("#run-RUSH-1, .code:contains(RUSH-1)"))
+                .isNotEmpty();
+        assertThat(text("/ovens/plan")).doesNotContain("RUSH-1");
+    }
+
+    @Test
+    void badQuestionsAreAnsweredWithWords() {
+        assertThat(refusal(
+                        ask("kind", "close", "closeOven", "OVEN-9", "closeFrom", "2026-03-13T08:00", "closeTo", "x")))
+                .contains("Choose");
+        assertThat(refusal(ask(
+                        "kind",
+                        "close",
+                        "closeOven",
+                        "OVEN-1",
+                        "closeFrom",
+                        "2026-03-13T08:00",
+                        "closeTo",
+                        "2026-03-13T07:00")))
+                .contains("Must be after its beginning");
+        assertThat(refusal(ask(
+                        "kind",
+                        "rush",
+                        "rushName",
+                        "R",
+                        "rushPositions",
+                        "0",
+                        "rushTemperature",
+                        "125",
+                        "rushHours",
+                        "8",
+                        "rushBy",
+                        "2026-03-11T14:00")))
+                .contains("This is past");
+        assertThat(text(draft(
+                        "kind",
+                        "rush",
+                        "rushName",
+                        "HUGE",
+                        "rushPositions",
+                        "99",
+                        "rushTemperature",
+                        "125",
+                        "rushHours",
+                        "8",
+                        "rushBy",
+                        "2026-03-13T14:00")))
+                .contains("HUGE is not in the plan: it has more positions");
+    }
+
+    private static String refusal(HttpResponse<String> answer) {
+        assertThat(answer.statusCode()).isEqualTo(422);
+        return Jsoup.parse(answer.body()).select("main").text();
+    }
+
+    @Test
+    void aRunIsMovedOrTheRefusalSaysWhyNot() {
+        String first = planner()
+                .page("/ovens/plan")
+                .select("input[name=moveTag]")
+                .first()
+                .val();
+        assertThat(text(draft(
+                        "kind",
+                        "move",
+                        "moveTag",
+                        first,
+                        "moveOven",
+                        "OVEN-1",
+                        "moveTo",
+                        "2026-03-22T08:00",
+                        "shift",
+                        "0")))
+                .contains("The run with " + first + " goes to OVEN-1");
+
+        Document page = planner().page("/ovens/plan");
+        String hot = page.select("tr:has(td:contains(125 °C)) input[name=moveTag]")
+                .first()
+                .val();
+        assertThat(refusal(ask(
+                        "kind",
+                        "move",
+                        "moveTag",
+                        hot,
+                        "moveOven",
+                        "OVEN-2",
+                        "moveTo",
+                        "2026-03-22T08:00",
+                        "shift",
+                        "0")))
+                .contains("can't be in OVEN-2");
+    }
+
+    @Test
+    void otherProgramsGetTheSamePlan() {
+        String csv = planner().get("/ovens/plan/plan.csv").body();
+        String calendar = planner().get("/ovens/plan/plan.ics").body();
+
+        assertThat(csv).startsWith("oven,set_point_c,item,in_at,out_at\r\n").contains("OVEN-");
+        assertThat(calendar).startsWith("BEGIN:VCALENDAR\r\n").endsWith("END:VCALENDAR\r\n");
+        assertThat(calendar.lines().allMatch(line -> line.getBytes(StandardCharsets.UTF_8).length <= 75))
+                .isTrue();
+        assertThat(planner().page("/ovens/plan/print").select("tbody tr")).isNotEmpty();
+    }
+
+    @Test
+    void rulesAreKeptAndRefusedWithWords() {
+        String path = "/ovens/plan/rules";
+        assertThat(refusal(planner()
+                        .submit(
+                                path,
+                                path,
+                                "opens",
+                                "9 am",
+                                "closes",
+                                "18:00",
+                                "fence",
+                                "60",
+                                "movePrice",
+                                "30",
+                                "coolDown",
+                                "15",
+                                "turnaround",
+                                "90",
+                                "change",
+                                "60",
+                                "door",
+                                "")))
+                .contains("Write hours and minutes", "Must not be shorter");
+        assertThat(planner().get(path).statusCode()).isEqualTo(200);
+        assertThat(Visitor.ofDemo(site.port(), Role.CLERK).get(path).statusCode())
+                .isEqualTo(403);
+        assertThat(Visitor.ofDemo(site.port(), Role.CLERK).get("/ovens/plan").statusCode())
+                .isEqualTo(200);
+    }
+}
