@@ -14,7 +14,7 @@ public record Lanes(
     public static final int WIDTH = 1200;
 
     /** Where time begins; names of ovens stand before it. */
-    public static final int LEFT = 150;
+    public static final int LEFT = 176;
 
     /** Height of one lane. */
     public static final int LANE = 64;
@@ -60,6 +60,6 @@ public record Lanes(
 
     /** Height of the drawing. */
     public int height() {
-        return TOP + LANE * lanes.size() + 6;
+        return TOP + LANE * lanes.size() + 20;
     }
 }

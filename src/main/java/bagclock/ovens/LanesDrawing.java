@@ -20,7 +20,7 @@ import java.util.stream.Collectors;
 final class LanesDrawing {
     private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
-    private static final int MOST_TICKS = 14;
+    private static final int MOST_TICKS = 9;
     private static final int LEAST_FOR_LABEL = 60;
     private static final int[] STEPS_H = {1, 2, 3, 6, 12, 24, 48, 168, 336};
 
@@ -51,7 +51,7 @@ final class LanesDrawing {
                     .forEach(span -> blocks.add(out(span.startInclusive(), span.endExclusive())));
             for (Run run : runs) {
                 if (run.oven().equals(oven.code()) && isSeen(run.startAt(), run.endAt())) {
-                    blocks.add(block(run, planned, late));
+                    blocks.add(block(run, shop.isRunning(run), planned, late));
                 }
             }
             lanes.add(new Lanes.Lane(oven.code(), oven.name(), Lanes.TOP + Lanes.LANE * lanes.size(), blocks));
@@ -76,8 +76,7 @@ final class LanesDrawing {
                 "out", number(x(start)), width(start, end), words.text("plan.out.short"), "", "", told, "", "");
     }
 
-    private Lanes.Block block(Run run, Shop planned, Set<String> lateLots) {
-        boolean isRunning = run.startAt().isBefore(now);
+    private Lanes.Block block(Run run, boolean isRunning, Shop planned, Set<String> lateLots) {
         boolean isFrozen = planned.frozen().contains(run);
         long late = run.lots().stream().filter(lateLots::contains).count();
         String lots = String.join(", ", run.lots());

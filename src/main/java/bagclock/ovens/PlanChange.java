@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param tempC of a rush lot's bake
  * @param bakeMin time at temperature of a rush lot
  */
-record PlanChange(
+public record PlanChange(
         Kind kind,
         String name,
         @Nullable String oven,
@@ -24,7 +24,7 @@ record PlanChange(
         @Nullable Double tempC,
         @Nullable Integer bakeMin) {
     /** What is supposed. */
-    enum Kind {
+    public enum Kind {
         /** Another time that a lot is needed by. */
         NEED,
         /** An oven out of service. */

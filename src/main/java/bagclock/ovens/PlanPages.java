@@ -73,7 +73,7 @@ final class PlanPages {
                 lead(shown, sum, plan),
                 shown.shown().map(planWords::goodness).orElse(""),
                 shown.done(),
-                draft(shown, planned, now),
+                draft(shown, planned, plan, now),
                 shown.supposed().intake().named().stream().map(texts::refusal).toList(),
                 drawing.draw(shown.shop(), planned, plan.runs(), sum),
                 ORDER.stream()
@@ -123,23 +123,29 @@ final class PlanPages {
         return late + " " + words.text("plan.lead.sum", plan.runs().size(), words.hours(sum.ovenTime()));
     }
 
-    private PlanPage.Draft draft(Shown shown, Shop planned, Instant now) {
+    private PlanPage.Draft draft(Shown shown, Shop planned, Plan plan, Instant now) {
         if (!shown.isDraft()) {
             return new PlanPage.Draft("", false, false, List.of(), List.of());
         }
         StoredPlan draft = shown.shown().orElseThrow();
         Plan before = shown.shop().published().map(StoredPlan::plan).orElseGet(() -> new Plan(List.of()));
         PlanSum was = PlanSum.of(planned, before);
-        PlanSum is = PlanSum.of(planned, draft.plan());
+        PlanSum is = PlanSum.of(planned, plan);
         List<PlanPage.Line> lines = List.of(
-                line("plan.sum.late", was.late().size() + "", is.late().size() + ""),
+                line(
+                        "plan.sum.late",
+                        Integer.toString(was.late().size()),
+                        Integer.toString(is.late().size())),
                 line("plan.sum.hours", words.hours(was.lateHours()), words.hours(is.lateHours())),
                 line("plan.sum.ovens", words.hours(was.ovenTime()), words.hours(is.ovenTime())),
                 line(
                         "plan.sum.runs",
                         before.runs().size() + "",
                         draft.plan().runs().size() + ""),
-                line("plan.sum.missing", missing(planned, before) + "", missing(planned, draft.plan()) + ""));
+                line(
+                        "plan.sum.missing",
+                        Long.toString(missing(planned, before)),
+                        Long.toString(missing(planned, plan))));
         List<String> told = new ArrayList<>();
         draft.changes().forEach(change -> told.add(planWords.change(change, now)));
         Replan.moved(before, draft.plan())
@@ -179,7 +185,7 @@ final class PlanPages {
         for (Run run : plan.runs()) {
             String lots = String.join(", ", run.lots());
             String oven = name(shown, run.oven());
-            if (!run.startAt().isBefore(now)) {
+            if (!shown.shop().isRunning(run)) {
                 String tags = run.lots().stream().map(tag -> "&tag=" + tag).collect(Collectors.joining());
                 acts.add(new Act(
                         run.startAt(),
@@ -196,7 +202,7 @@ final class PlanPages {
     }
 
     private PlanPage.RunLine runLine(Shown shown, Shop planned, Run run, Instant now) {
-        boolean isRunning = run.startAt().isBefore(now);
+        boolean isRunning = shown.shop().isRunning(run);
         boolean isHeld = planned.frozen().contains(run);
         return new PlanPage.RunLine(
                 run.lots().get(0),
@@ -205,9 +211,18 @@ final class PlanPages {
                 texts.temperature(run.temperature()),
                 texts.at(run.startAt(), now),
                 texts.at(run.endAt(), now),
-                words.text(isRunning ? "plan.state.running" : isHeld ? "plan.state.held" : "plan.state.planned"),
+                state(isRunning, isHeld, run.startAt().isBefore(shown.shop().now())),
                 run.lots(),
                 isRunning || shown.isDraft() ? "" : texts.field(run.startAt()));
+    }
+
+    private String state(boolean isRunning, boolean isHeld, boolean isPast) {
+        if (isRunning) {
+            return words.text("plan.state.running");
+        } else if (isPast) {
+            return words.text("plan.state.overdue");
+        }
+        return words.text(isHeld ? "plan.state.held" : "plan.state.planned");
     }
 
     private PlanPage.LotLine lotLine(Shown shown, Shop planned, Lot lot, Plan plan, Instant now) {

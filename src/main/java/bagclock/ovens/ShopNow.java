@@ -46,6 +46,13 @@ record ShopNow(
      */
     record Supposed(Intake intake, Set<String> pinned, List<Refusal> refused) {}
 
+    /** Whether a run is in its oven, not only planned. */
+    boolean isRunning(Run run) {
+        return loads.stream()
+                .flatMap(load -> load.items().stream())
+                .anyMatch(item -> run.lots().contains(item.tag()));
+    }
+
     /** The shop with nothing supposed. */
     Supposed asItIs() {
         return supposing(List.of());

@@ -41,7 +41,8 @@ public final class BenchmarkFiles {
     /** Reads a file. */
     public static Instance read(Path file) throws IOException {
         BenchmarkFiles reader = new BenchmarkFiles(Files.readString(file));
-        return new Instance(reader.shop(), reader.numbers("upper_bound_integer_objective").get(0));
+        return new Instance(
+                reader.shop(), reader.numbers("upper_bound_integer_objective").get(0));
     }
 
     private List<Integer> numbers(String name) {
