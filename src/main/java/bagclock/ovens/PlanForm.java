@@ -11,6 +11,9 @@ import java.util.Set;
 
 /** What is asked of a plan, as entered. */
 final class PlanForm {
+    private static final String KIND = "kind";
+    private static final String NEED_BY = "needBy";
+    private static final String SHIFT = "shift";
     private static final double COLDEST_C = 20;
     private static final double HOTTEST_C = 300;
     private static final int MOST_POSITIONS = 500;
@@ -20,7 +23,7 @@ final class PlanForm {
 
     /** What is supposed; empty when something is wrong, which is noted by field. Nothing asked is no fault. */
     static Optional<List<PlanChange>> read(Entered entered, Texts texts, Set<String> ovens, Instant now) {
-        List<PlanChange> changes = switch (entered.text("kind")) {
+        List<PlanChange> changes = switch (entered.text(KIND)) {
             case "need" -> need(entered);
             case "close" -> close(entered, texts, ovens, now);
             case "rush" -> rush(entered, texts, now);
@@ -32,7 +35,7 @@ final class PlanForm {
 
     private static List<PlanChange> need(Entered entered) {
         String tag = entered.required("needTag");
-        Optional<Instant> by = entered.text("needBy").isEmpty() ? Optional.empty() : entered.time("needBy");
+        Optional<Instant> by = entered.text(NEED_BY).isEmpty() ? Optional.empty() : entered.time(NEED_BY);
         return List.of(PlanChange.need(tag, by.orElse(null)));
     }
 
@@ -79,7 +82,7 @@ final class PlanForm {
         String tag = entered.required("moveTag");
         String oven = oven(entered, "moveOven", texts, ovens);
         Optional<Instant> to = entered.time("moveTo");
-        int shift = entered.text("shift").matches("-?\\d{1,7}") ? Integer.parseInt(entered.text("shift")) : 0;
+        int shift = entered.text(SHIFT).matches("-?\\d{1,7}") ? Integer.parseInt(entered.text(SHIFT)) : 0;
         Optional<Instant> start = to.map(at -> at.plus(Duration.ofMinutes(shift)));
         Instant earliest = now.truncatedTo(ChronoUnit.MINUTES).plus(1, ChronoUnit.MINUTES);
         return entered.isRefused()

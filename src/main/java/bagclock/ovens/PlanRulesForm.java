@@ -12,6 +12,9 @@ import java.util.Optional;
 
 /** The site's choices for plans, as entered. Times of day are hours and minutes. */
 final class PlanRulesForm {
+    private static final String OPENS = "opens";
+    private static final String CLOSES = "closes";
+    private static final String DOOR = "door";
     private static final int DAY_MIN = 1440;
     private static final List<String> MINUTES =
             List.of("fence", "movePrice", "coolDown", "turnaround", "change", "door");
@@ -54,7 +57,7 @@ final class PlanRulesForm {
         int opens = minute(entered, messages, "opens");
         int closes = minute(entered, messages, "closes");
         if (closes <= opens
-                && !(entered.text("opens").isEmpty() && entered.text("closes").isEmpty())) {
+                && !(entered.text(OPENS).isEmpty() && entered.text(CLOSES).isEmpty())) {
             entered.refuse("closes", messages.text("plan.rules.closes.order"));
         }
         Optional<Integer> fence = entered.count("fence", 0, 7 * DAY_MIN);
@@ -62,7 +65,7 @@ final class PlanRulesForm {
         Optional<Integer> coolDown = entered.count("coolDown", 0, DAY_MIN);
         Optional<Integer> turnaround = entered.count("turnaround", 0, DAY_MIN);
         Optional<Integer> change = entered.count("change", 0, DAY_MIN);
-        int door = entered.text("door").isEmpty()
+        int door = entered.text(DOOR).isEmpty()
                 ? -1
                 : entered.count("door", 0, DAY_MIN).orElse(-1);
         if (change.isPresent() && turnaround.isPresent() && change.get() < turnaround.get()) {
