@@ -116,7 +116,12 @@ class BoardDeskTest {
         profile("P-cool", 150, 2026);
         Verdict before = verdict(scrap("P-cool", 2));
         shop.tell(new Command.Receive(
-                shop.header(0.5), "X-1", TestShop.number(Level.L5A), 1, Optional.empty(), new Origin.Unknown(Optional.empty())));
+                shop.header(0.5),
+                "X-1",
+                TestShop.number(Level.L5A),
+                1,
+                Optional.empty(),
+                new Origin.Unknown(Optional.empty())));
         shop.tell(new Command.Mount(shop.header(1), "X-1", BOARD, "U9", Optional.empty()));
 
         assertThat(verdict(scrap("P-cool", 2))).isGreaterThanOrEqualTo(before);
@@ -146,13 +151,15 @@ class BoardDeskTest {
     }
 
     private Outcome<BoardEntry> note(int seen, double hours, List<Command> commands) {
-        BoardNote note = new BoardNote(
-                shop.header(hours), BOARD, seen, Kind.JOB_OPENED, Map.of(), Optional.empty(), commands);
+        BoardNote note =
+                new BoardNote(shop.header(hours), BOARD, seen, Kind.JOB_OPENED, Map.of(), Optional.empty(), commands);
         return shop.desk.boards().record(note, TestShop.at(hours));
     }
 
     private static List<Reason> reasons(Outcome<BoardEntry> outcome) {
-        return outcome.fold(entry -> List.of(), refusals -> refusals.stream().map(one -> one.reason()).toList());
+        return outcome.fold(
+                entry -> List.of(),
+                refusals -> refusals.stream().map(one -> one.reason()).toList());
     }
 
     @Test
@@ -172,6 +179,7 @@ class BoardDeskTest {
 
         assertThat(reasons(note(0, 1, commands))).contains(Reason.MOUNT_ONE_PART);
         assertThat(shop.desk.item("R-1", TestShop.at(2)).orElseThrow().lines()).hasSize(before);
-        assertThat(shop.desk.boards().board(BOARD, TestShop.at(2)).orElseThrow().entries()).isEmpty();
+        assertThat(shop.desk.boards().board(BOARD, TestShop.at(2)).orElseThrow().entries())
+                .isEmpty();
     }
 }
