@@ -95,14 +95,14 @@ class SensorSiteTest {
         String token = token("Dock sensor", "DOCK");
         HttpResponse<String> foreign = send(
                 token,
-                reading("DOCK", "2026-03-12T14:05:00Z", "\"temperatureC\":22,\"rhPercent\":41") + ","
-                        + reading("LINE", "2026-03-12T14:05:00Z", "\"temperatureC\":22,\"rhPercent\":41"));
+                reading("DOCK", "2026-03-12T14:06:00Z", "\"temperatureC\":22,\"rhPercent\":41") + ","
+                        + reading("LINE", "2026-03-12T14:06:00Z", "\"temperatureC\":22,\"rhPercent\":41"));
 
         assertThat(foreign.statusCode()).isEqualTo(403);
         assertThat(foreign.headers().firstValue("Content-Type").orElse("")).startsWith("application/problem+json");
         assertThat(json(foreign).path("refusals").findValuesAsText("text"))
                 .containsExactly("This token is not good for: LINE");
-        assertThat(send(token, reading("DOCK", "2026-03-12T14:05:00Z", "\"temperatureC\":22,\"rhPercent\":41"))
+        assertThat(send(token, reading("DOCK", "2026-03-12T14:06:00Z", "\"temperatureC\":22,\"rhPercent\":41"))
                         .body())
                 .contains("\"added\":1");
     }
