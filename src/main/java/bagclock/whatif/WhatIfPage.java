@@ -10,6 +10,7 @@ import java.util.List;
  *
  * @param action the page's own address, where the form is sent
  * @param back address of what it is about
+ * @param number of a part type, sent along with the form; empty for an item
  */
 public record WhatIfPage(
         String title,
@@ -17,6 +18,7 @@ public record WhatIfPage(
         String lead,
         String action,
         String back,
+        String number,
         Fields fields,
         Told air,
         Told cabinet,

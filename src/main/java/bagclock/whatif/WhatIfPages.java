@@ -30,16 +30,17 @@ final class WhatIfPages {
         this.estimates = new EstimateTexts(texts);
     }
 
-    /** What the page is about, and where it came from. */
-    record Subject(String name, String lead, String path) {}
+    /** What the page is about; {@code number} is empty for an item. */
+    record Subject(String name, String lead, String action, String back, String number) {}
 
     WhatIfPage page(Subject subject, WhatIfForm form, List<KnownPlace.DryCabinet> cabinets, Supposed supposed) {
         return new WhatIfPage(
                 text("whatif.title", subject.name()),
                 subject.name(),
                 lead(subject, supposed),
-                subject.path() + "/what-if",
-                subject.path(),
+                subject.action(),
+                subject.back(),
+                subject.number(),
                 fields(form, cabinets),
                 form.air().map(air -> inAir(supposed, air)).orElseGet(() -> nothing("whatif.mend")),
                 inCabinet(supposed, form),

@@ -12,12 +12,17 @@ import bagclock.register.KnownPlace;
 import bagclock.register.PartType;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
+import java.util.Objects;
 
 /** What if, about an item and about a part type. */
 public final class WhatIfRoutes {
+    private static final String PARTS = "/parts/what-if";
+
     private final Desk desk;
     private final WhatIfStore store;
     private final Pages pages;
@@ -36,7 +41,7 @@ public final class WhatIfRoutes {
     /** Declares the routes. */
     public void register(RoutesConfig routes) {
         routes.get("/items/{tag}/what-if", this::item, Role.signedIn());
-        routes.get("/parts/{number}/what-if", this::partType, Role.signedIn());
+        routes.get(PARTS, this::partType, Role.signedIn());
     }
 
     private void item(Context ctx) {
@@ -45,15 +50,19 @@ public final class WhatIfRoutes {
         ItemView view = desk.item(tag, now).orElseThrow(() -> new NotThere("no item " + tag));
         PartType type = view.partType().fact();
         String lead = type.number() + ", " + type.description();
-        show(ctx, new WhatIfPages.Subject(tag, lead, "/items/" + tag), view.history());
+        show(
+                ctx,
+                new WhatIfPages.Subject(tag, lead, "/items/" + tag + "/what-if", "/items/" + tag, ""),
+                view.history());
     }
 
     private void partType(Context ctx) {
         Instant now = clock.instant();
-        String number = ctx.pathParam("number");
+        String number = Objects.requireNonNullElse(ctx.queryParam("number"), "");
         PartType type = store.partType(number, now).orElseThrow(() -> new NotThere("no part type " + number));
         String lead = texts.messages().text("whatif.fresh", type.description());
-        show(ctx, new WhatIfPages.Subject(number, lead, "/parts/" + number), store.fresh(type, now));
+        String back = "/parts/type?number=" + URLEncoder.encode(number, StandardCharsets.UTF_8);
+        show(ctx, new WhatIfPages.Subject(number, lead, PARTS, back, number), store.fresh(type, now));
     }
 
     private void show(Context ctx, WhatIfPages.Subject subject, PartHistory history) {

@@ -88,7 +88,7 @@ class WhatIfSiteTest {
 
     @Test
     void aPartTypeIsAskedAboutWithoutAnItem() {
-        assertThat(panel(page("/parts/SNR-1001/what-if?temperature=22&humidity=45"), "air-title"))
+        assertThat(panel(page("/parts/what-if?number=SNR-1001&temperature=22&humidity=45"), "air-title"))
                 .contains("Clear", "in 7 days");
     }
 

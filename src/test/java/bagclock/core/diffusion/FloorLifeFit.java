@@ -71,9 +71,8 @@ record FloorLifeFit(String thickness, String level, double depthMm, double surfa
             String[] column = cell.citation().column().split(" C, | %RH", -1);
             double celsius = Double.parseDouble(column[0]);
             double percent = Double.parseDouble(column[1]);
-            Optional<Double> days = cell.value().equals("unlimited")
-                    ? Optional.empty()
-                    : Optional.of(Double.parseDouble(cell.value()));
+            Optional<Double> days =
+                    cell.value().equals("unlimited") ? Optional.empty() : Optional.of(Double.parseDouble(cell.value()));
             double model = modelDays(depth, energy, lifeS(level), celsius, percent);
             points.add(new Point(celsius, percent, days, model, cell.citation().status()));
         }

@@ -104,7 +104,8 @@ final class ResidualsPage {
     }
 
     private static String cell(double table, double model) {
-        return String.format(Locale.ROOT, " %5s %6s %-2s ", number(table, "%.0f"), number(model, "%.1f"), mark(table, model));
+        return String.format(
+                Locale.ROOT, " %5s %6s %-2s ", number(table, "%.0f"), number(model, "%.1f"), mark(table, model));
     }
 
     private static String number(double value, String format) {
