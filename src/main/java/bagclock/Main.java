@@ -70,7 +70,7 @@ public final class Main implements Runnable {
 
     private static void announce(Site site, PrintWriter out, String what, String address) {
         Runtime.getRuntime().addShutdownHook(new Thread(site::close, "shutdown"));
-        String root = "http://" + address + ":" + site.port() + "/";
+        String root = address + ":" + site.port() + "/";
         out.println(what + ": " + root);
         site.firstStartCode()
                 .ifPresent(code -> out.println("Nobody has an account yet. Make the first one at " + root
@@ -116,7 +116,11 @@ public final class Main implements Runnable {
         public Integer call() {
             Settings settings = new Settings("localhost", port, Path.of("."), IN_MEMORY, ZoneId.systemDefault(), true);
             Site site = startSomewhere(settings);
-            announce(site, spec.commandLine().getOut(), "The demonstration shop is open", settings.address());
+            announce(
+                    site,
+                    spec.commandLine().getOut(),
+                    "The demonstration shop is open",
+                    "http://" + settings.address());
             return CommandLine.ExitCode.OK;
         }
 
@@ -158,6 +162,15 @@ public final class Main implements Runnable {
                 description = "Zone in which times are shown, such as Europe/Berlin. Usually the computer's.")
         Optional<ZoneId> zone = Optional.empty();
 
+        @Option(names = "--key-store", description = "PKCS 12 file with the site's key; the site then speaks TLS only.")
+        Optional<Path> keyStore = Optional.empty();
+
+        @Option(
+                names = "--key-store-password",
+                defaultValue = "${env:BAGCLOCK_KEY_STORE_PASSWORD}",
+                description = "Its password, or set BAGCLOCK_KEY_STORE_PASSWORD.")
+        Optional<String> keyStorePassword = Optional.empty();
+
         Serve(Clock clock) {
             this.clock = clock;
         }
@@ -172,7 +185,12 @@ public final class Main implements Runnable {
                     database.orElseGet(() -> Settings.h2Url(data)),
                     zone.orElseGet(ZoneId::systemDefault),
                     false);
-            announce(Site.start(settings, clock), spec.commandLine().getOut(), "Bagclock is open", address);
+            if (keyStore.isPresent() && !Files.isReadable(keyStore.get())) {
+                throw new ParameterException(spec.commandLine(), "Can't read the key store " + keyStore.get() + ".");
+            }
+            Optional<Tls> tls = keyStore.map(file -> new Tls(file, keyStorePassword.orElse("")));
+            String root = (tls.isPresent() ? "https://" : "http://") + address;
+            announce(Site.start(settings, tls, clock), spec.commandLine().getOut(), "Bagclock is open", root);
             return CommandLine.ExitCode.OK;
         }
     }

@@ -54,7 +54,7 @@ public final class Site implements AutoCloseable {
     private final OvensRoutes ovens;
     private final Javalin server;
 
-    private Site(Settings settings, Clock clock) {
+    private Site(Settings settings, Optional<Tls> tls, Clock clock) {
         this.database = Database.open(settings.databaseUrl());
         this.live = new Live(database, clock);
         Messages messages = Messages.load();
@@ -91,24 +91,37 @@ public final class Site implements AutoCloseable {
                 new TablesRoutes(database, shipped, desk, pages, new TablesRoutes.SiteWords(texts, clock))::register,
                 new PartsRoutes(database, desk, pages, texts, clock)::register,
                 ovens::register);
-        this.server = Javalin.create(config -> configure(config, routes));
+        this.server = Javalin.create(config -> {
+            configure(config, routes);
+            tls.ifPresent(own -> config.jetty.addConnector(
+                    (jetty, http) -> own.connector(jetty, http, settings.address(), settings.port())));
+        });
     }
 
     /** Opens the database, brings its schema up to date and listens. Port 0 takes any free one. */
     public static Site start(Settings settings, Clock clock) {
-        return listening(new Site(settings, clock), settings);
+        return start(settings, Optional.empty(), clock);
+    }
+
+    /** As {@link #start(Settings, Clock)}; with a certificate over TLS only. */
+    public static Site start(Settings settings, Optional<Tls> tls, Clock clock) {
+        return listening(new Site(settings, tls, clock), settings, tls.isPresent());
     }
 
     /** As {@link #start}, with the invented shop of the demonstration in it. */
     public static Site demo(Settings settings, Clock clock) {
-        Site site = new Site(settings, clock);
+        Site site = new Site(settings, Optional.empty(), clock);
         HarrowQuay.open(site.desk, clock.instant());
-        return listening(site, settings);
+        return listening(site, settings, false);
     }
 
-    private static Site listening(Site site, Settings settings) {
+    private static Site listening(Site site, Settings settings, boolean isSecure) {
         try {
-            site.server.start(settings.address(), settings.port());
+            if (isSecure) {
+                site.server.start();
+            } else {
+                site.server.start(settings.address(), settings.port());
+            }
         } catch (RuntimeException failure) {
             site.close();
             throw failure;
@@ -142,7 +155,7 @@ public final class Site implements AutoCloseable {
             files.hostedPath = "/public";
             files.directory = "/public";
             files.location = Location.CLASSPATH;
-            files.headers = Map.of("Cache-Control", "no-cache");
+            files.headers = Map.of("Cache-Control", "no-cache", "Service-Worker-Allowed", "/");
         });
         routes.forEach(feature -> feature.accept(config.routes));
     }

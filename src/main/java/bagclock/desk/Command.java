@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Something that a person tells the desk. Tags name items, place codes name zones, cabinets and ovens. */
@@ -37,9 +38,28 @@ public sealed interface Command {
      *
      * @param tag empty text: the next free one is taken
      * @param carrier name of the carrier; empty: the part type's usual one
+     * @param label what its label said, by the names of {@link bagclock.ledger.Notes}
      */
-    record Receive(Header header, String tag, String partNumber, long quantity, Optional<String> carrier, Origin origin)
-            implements Command {}
+    record Receive(
+            Header header,
+            String tag,
+            String partNumber,
+            long quantity,
+            Optional<String> carrier,
+            Origin origin,
+            Map<String, String> label)
+            implements Command {
+        /** Keeps its own copy. */
+        public Receive {
+            label = Map.copyOf(label);
+        }
+
+        /** Without a label that was read. */
+        public Receive(
+                Header header, String tag, String partNumber, long quantity, Optional<String> carrier, Origin origin) {
+            this(header, tag, partNumber, quantity, carrier, origin, Map.of());
+        }
+    }
 
     /** A bag is opened. The photograph is of card and label; its SHA-256 in hexadecimal. */
     record Open(

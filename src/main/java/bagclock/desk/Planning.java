@@ -97,6 +97,7 @@ final class Planning {
     Act.Received received(Command.Receive receive, Lookup known) {
         Optional<PartType> type = known.partType(receive.partNumber());
         known.positive(receive.quantity());
+        receive.label().forEach(known::note);
         CarrierLimit carrier = receive.carrier()
                 .map(known::carrier)
                 .or(() -> type.map(t -> t.part().carrier()))

@@ -47,5 +47,20 @@ public final class Notes {
     /** A line for each zone that an answer rests on: its code, how many readings, the last of them. */
     public static final String READINGS = "readings";
 
+    /** The label's number of the part. */
+    public static final String LABEL_PART = "label-part";
+
+    /** Lot on the label. */
+    public static final String LOT = "lot";
+
+    /** Date code on the label. */
+    public static final String DATE_CODE = "date-code";
+
+    /** Level on the label. */
+    public static final String LABEL_LEVEL = "label-level";
+
+    /** The scan of the label, without orders and names. */
+    public static final String SCAN = "scan";
+
     private Notes() {}
 }

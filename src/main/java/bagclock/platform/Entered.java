@@ -70,6 +70,15 @@ public final class Entered {
         return text;
     }
 
+    /** The text, which may be empty; refused when it is longer. */
+    public String atMost(String name, int longest) {
+        String text = text(name);
+        if (text.length() > longest) {
+            refuse(name, messages.text("entered.long", longest));
+        }
+        return text;
+    }
+
     /** A number from least to most, both included; with point or comma. Empty and refused otherwise. */
     public Optional<Double> number(String name, double least, double most) {
         return required(name).isEmpty() ? Optional.empty() : numberOrNone(name, least, most);

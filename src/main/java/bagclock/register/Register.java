@@ -16,6 +16,8 @@ public final class Register {
             new FactStore<>("part_type_fact", "part_number", PartTypeRow.class);
     private final FactStore<PlaceRow> places = new FactStore<>("place_fact", "code", PlaceRow.class);
     private final FactStore<CarrierRow> carriers = new FactStore<>("carrier_fact", "name", CarrierRow.class);
+    private final FactStore<LabelNameRow> labelNames =
+            new FactStore<>("label_name_fact", "label_number", LabelNameRow.class);
     private final HouseRulesStore rules = new HouseRulesStore();
     private final ComparedCellStore cells = new ComparedCellStore();
     private final CalibrationStore calibrations = new CalibrationStore();
@@ -37,6 +39,17 @@ public final class Register {
     public void add(Transaction tx, CarrierKind carrier, Change change) {
         Version version = change.version();
         carriers.add(tx, CarrierRow.of(carrier, version), carrier.name(), version.number());
+    }
+
+    /** What a label calls a part type, or a new version of it. */
+    public void add(Transaction tx, LabelName name, Change change) {
+        Version version = change.version();
+        labelNames.add(tx, LabelNameRow.of(name, version), name.labelNumber(), version.number());
+    }
+
+    /** The part type that a label's number means. */
+    public Optional<Versioned<LabelName>> labelName(Transaction tx, String labelNumber, Instant moment) {
+        return labelNames.at(tx, labelNumber, moment).map(LabelNameRow::fact);
     }
 
     /** The site's rules from a moment on. */

@@ -36,6 +36,33 @@ public final class Decoder {
         return read(copies.get(0), facts);
     }
 
+    /** One label from several codes, one a line. */
+    public static Reading readAll(String lines) {
+        return lines.strip()
+                .lines()
+                .map(Decoder::read)
+                .reduce(Reading::with)
+                .orElseGet(() -> Reading.refused(Flag.NOT_A_LABEL));
+    }
+
+    /** The same scan as text that a page can carry: without orders and names unless that would change its reading. */
+    public static String portable(String received) {
+        Reading reading = read(received);
+        Reading again = read(reading.kept());
+        boolean same = again.found().equals(reading.found()) && again.standing() == reading.standing();
+        return same ? reading.kept() : visible(received);
+    }
+
+    /** The scan with pictures in place of its controls. */
+    public static String visible(String received) {
+        return Tidied.trimmed(received)
+                .replace('\u001d', '\u241d')
+                .replace('\u001e', '\u241e')
+                .replace('\u0004', '\u2404')
+                .replace('\0', '\u2404')
+                .replaceAll("\\p{Cntrl}", " ");
+    }
+
     /** A label that was scanned twice without a pause arrives as one text. */
     private static List<String> copies(String text) {
         Matcher header = Envelope.HEADER.matcher(text);

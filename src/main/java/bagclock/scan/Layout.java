@@ -1,8 +1,5 @@
 package bagclock.scan;
 
-import java.util.Map;
-import java.util.TreeMap;
-
 /**
  * Keyboard layouts into which a scanner set to US keys may type. The tables give, for each US key in order, the
  * character that the layout puts there; after the maps of the xkeyboard-config project.
@@ -13,39 +10,31 @@ enum Layout {
     ITALIAN("\\1234567890'ìè+ùòà,.-|!\"£$%&/()=?^é*§ç°;:_", "", ""),
     BRITISH("`1234567890-=[]#;',./¬!\"£$%^&*()_+{}~:@<>?", "", "");
 
-    @SuppressWarnings("ImmutableEnumChecker") // filled once, then unmodifiable
-    private final Map<Character, Character> typed;
+    private static final class Us {
+        static final String KEYS = "`1234567890-=[]\\;',./~!@#$%^&*()_+{}|:\"<>?";
+    }
 
-    @SuppressWarnings("ImmutableEnumChecker") // filled once, then unmodifiable
-    private final Map<Character, Character> meant;
+    private final String typed;
+    private final String meant;
 
     Layout(String keys, String usLetters, String letters) {
-        String us = "`1234567890-=[]\\;',./~!@#$%^&*()_+{}|:\"<>?";
-        String from = us + usLetters;
-        String to = keys + letters;
-        Map<Character, Character> shown = new TreeMap<>();
-        for (int i = 0; i < from.length(); i++) {
-            shown.putIfAbsent(from.charAt(i), to.charAt(i));
-        }
-        Map<Character, Character> pressed = new TreeMap<>();
-        shown.forEach((key, sign) -> pressed.putIfAbsent(sign, key));
-        this.typed = Map.copyOf(shown);
-        this.meant = Map.copyOf(pressed);
+        this.typed = keys + letters;
+        this.meant = Us.KEYS + usLetters;
     }
 
     /** What was meant by what arrived; controls stay. */
     String mend(String arrived) {
-        return mapped(arrived, meant);
+        return mapped(arrived, typed, meant);
     }
 
     /** What arrives for what is meant. */
     String type(String text) {
-        return mapped(text, typed);
+        return mapped(text, meant, typed);
     }
 
-    private static String mapped(String text, Map<Character, Character> map) {
+    private static String mapped(String text, String from, String to) {
         StringBuilder out = new StringBuilder();
-        text.chars().forEach(c -> out.append((char) map.getOrDefault((char) c, (char) c)));
+        text.chars().forEach(c -> out.append(from.indexOf(c) < 0 ? (char) c : to.charAt(from.indexOf(c))));
         return out.toString();
     }
 }

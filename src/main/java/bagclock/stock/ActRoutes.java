@@ -11,6 +11,7 @@ import bagclock.platform.Role;
 import bagclock.platform.Secret;
 import bagclock.platform.Texts;
 import bagclock.platform.Visit;
+import bagclock.scan.Decoder;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -35,16 +36,20 @@ final class ActRoutes {
     private static final String KEY = "key";
     private static final String AT = "at";
     private static final String CORRECTS = "corrects";
+    private static final int LONGEST_SCAN = 4000;
 
+    private final Known known;
     private final Desk desk;
-    private final StockStore store;
     private final Pages pages;
     private final Words words;
     private final Clock clock;
 
-    ActRoutes(Desk desk, StockStore store, Pages pages, Words words, Clock clock) {
-        this.desk = desk;
-        this.store = store;
+    /** Where the forms look things up. */
+    record Known(Desk desk, StockStore store, LabelScans labels) {}
+
+    ActRoutes(Known known, Pages pages, Words words, Clock clock) {
+        this.known = known;
+        this.desk = known.desk();
         this.pages = pages;
         this.words = words;
         this.clock = clock;
@@ -72,9 +77,27 @@ final class ActRoutes {
     private void show(Context ctx, ActForm form, String tag) {
         Map<String, String> values = new HashMap<>(form.atFirst());
         values.put(AT, texts().field(clock.instant()));
+        if (form == ActForms.RECEIVE) {
+            String scan = scanned(ctx);
+            values.put(LabelFields.SCAN, scan);
+            label(scan).ifPresent(match -> values.putAll(LabelFields.values(scan, match)));
+        }
         Optional.ofNullable(ctx.queryParam(CORRECTS)).ifPresent(seq -> values.put(CORRECTS, seq));
         Optional.ofNullable(ctx.queryParam(AT)).ifPresent(at -> values.put(AT, at));
         pages.show(ctx, page(form, tag, Entered.of(values, texts()), Secret.token(), List.of()));
+    }
+
+    /** The codes of the label so far, and one more. */
+    private static String scanned(Context ctx) {
+        String before =
+                Optional.ofNullable(ctx.queryParam(LabelFields.SCAN)).orElse("").strip();
+        String code = Optional.ofNullable(ctx.queryParam(FieldNames.CODE)).orElse("");
+        String all = code.isBlank() ? before : (before + "\n" + Decoder.portable(code)).strip();
+        return all.length() > LONGEST_SCAN ? before : all;
+    }
+
+    private Optional<LabelMatch> label(String scan) {
+        return scan.isBlank() ? Optional.empty() : Optional.of(known.labels().match(scan, clock.instant()));
     }
 
     private Texts texts() {
@@ -83,7 +106,10 @@ final class ActRoutes {
 
     private ActPage page(ActForm form, String tag, Entered entered, String key, List<String> refusals) {
         Instant now = clock.instant();
-        Offer offer = new Offer(store.places(now), store.partTypes(now), store.carriers(now));
+        StockStore store = known.store();
+        String scan = form == ActForms.RECEIVE ? entered.text(LabelFields.SCAN) : "";
+        Optional<LabelMatch> label = label(scan);
+        Offer offer = new Offer(store.places(now), store.partTypes(now), store.carriers(now), label);
         List<Input> inputs = new ArrayList<>(form.inputs(entered, offer, words));
         inputs.add(Input.of(
                 entered.field(AT, words.text("stock." + form.name() + ".at"), words.text("stock.at.hint")),
@@ -98,7 +124,11 @@ final class ActRoutes {
                 corrects,
                 key,
                 refusals,
-                inputs);
+                inputs,
+                form == ActForms.RECEIVE
+                        ? Optional.of(label.map(match -> LabelFields.part(scan, match, words))
+                                .orElse(ActPage.LabelPart.NONE))
+                        : Optional.empty());
     }
 
     private void take(Context ctx, ActForm form, String tag) {
@@ -112,7 +142,7 @@ final class ActRoutes {
             pages.refuse(ctx, page(form, tag, entered, key, List.of()));
             return;
         }
-        desk.handle(command.get(), now).fold(receipt -> done(ctx, receipt), refusals -> {
+        desk.handle(command.get(), now).fold(receipt -> done(ctx, command.get(), receipt), refusals -> {
             pages.refuse(ctx, page(form, tag, entered, key, words.refusals(refusals)));
             return refusals;
         });
@@ -126,7 +156,10 @@ final class ActRoutes {
                         .orElse(said);
     }
 
-    private static List<Refusal> done(Context ctx, Receipt receipt) {
+    private List<Refusal> done(Context ctx, Command command, Receipt receipt) {
+        if (command instanceof Command.Receive receive && !receipt.repeated()) {
+            known.labels().learn(receive, receipt.tag(), clock.instant());
+        }
         ctx.redirect("/items/" + receipt.child().orElse(receipt.tag()) + "?done", HttpStatus.SEE_OTHER);
         return List.of();
     }

@@ -9,7 +9,7 @@ import java.util.List;
  *
  * @param held tag of the item that was scanned and waits for its place; empty for none
  * @param place code of the place that was scanned without an item; empty for none
- * @param key makes a second sending of the next scan harmless
+ * @param next what the next scan carries
  * @param told what became of the last scan; empty title for nothing
  */
 public record CounterPage(
@@ -18,15 +18,23 @@ public record CounterPage(
         String heldWords,
         String place,
         String placeName,
-        String key,
+        Next next,
         Told told,
         List<Scan> scans,
         List<Place> places)
         implements Page {
     /** The page that offers what can be done with a whole place. */
     CounterPage at(KnownPlace whole) {
-        return new CounterPage(title, held, heldWords, whole.code(), whole.name(), key, told, scans, places);
+        return new CounterPage(title, held, heldWords, whole.code(), whole.name(), next, told, scans, places);
     }
+
+    /**
+     * What a scan of this page carries.
+     *
+     * @param key makes a second sending harmless
+     * @param pass names who made it, should it arrive late
+     */
+    public record Next(String key, String pass) {}
 
     /** What became of a scan. */
     public record Told(boolean accepted, String title, String text) {

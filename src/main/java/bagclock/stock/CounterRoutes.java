@@ -10,10 +10,14 @@ import bagclock.platform.Pages;
 import bagclock.platform.Secret;
 import bagclock.platform.Visit;
 import bagclock.register.KnownPlace;
+import bagclock.scan.Decoder;
+import bagclock.scan.Standing;
 import bagclock.stock.CounterPage.Told;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
@@ -28,13 +32,18 @@ final class CounterRoutes {
 
     private final Desk desk;
     private final StockStore store;
+    private final ScanStore passes;
     private final Pages pages;
     private final Words words;
     private final Clock clock;
 
-    CounterRoutes(Desk desk, StockStore store, Pages pages, Words words, Clock clock) {
-        this.desk = desk;
-        this.store = store;
+    /** Where scans are looked up, and who may tell them late. */
+    record Known(Desk desk, StockStore store, ScanStore passes) {}
+
+    CounterRoutes(Known known, Pages pages, Words words, Clock clock) {
+        this.desk = known.desk();
+        this.store = known.store();
+        this.passes = known.passes();
         this.pages = pages;
         this.words = words;
         this.clock = clock;
@@ -50,8 +59,11 @@ final class CounterRoutes {
     /** The scan field of the bar: leads to what the code names. */
     private void find(Context ctx) {
         Instant now = clock.instant();
-        String code = Optional.ofNullable(ctx.queryParam("code")).orElse("").strip();
-        if (desk.item(code, now).isPresent()) {
+        String raw = Optional.ofNullable(ctx.queryParam("code")).orElse("");
+        String code = raw.strip();
+        if (LabelScans.isLabel(raw)) {
+            readLabel(ctx, raw, "");
+        } else if (desk.item(code, now).isPresent()) {
             ctx.redirect("/items/" + code, HttpStatus.SEE_OTHER);
         } else if (store.place(code, now).isPresent()) {
             ctx.redirect("/items?place=" + code, HttpStatus.SEE_OTHER);
@@ -60,8 +72,20 @@ final class CounterRoutes {
             ActionCode.of(code)
                     .filter(action -> !action.needsItem() || !item.isEmpty())
                     .filter(action -> action != ActionCode.UNDO)
-                    .ifPresentOrElse(
-                            action -> act(ctx, action, item), () -> pages.refuse(ctx, page(ctx, "", unknown(code))));
+                    .ifPresentOrElse(action -> act(ctx, action, item), () -> readLabel(ctx, raw, ""));
+        }
+    }
+
+    /** A maker's label leads to the receiving form; anything else is told unknown. */
+    private void readLabel(Context ctx, String raw, String held) {
+        if (Decoder.read(raw).standing() != Standing.REFUSED) {
+            String scan = URLEncoder.encode(Decoder.portable(raw), StandardCharsets.UTF_8);
+            ctx.redirect("/stock/receive?scan=" + scan, HttpStatus.SEE_OTHER);
+        } else if (LabelScans.isLabel(raw)) {
+            Told told = new Told(false, words.text("stock.scan.no-label"), words.text("stock.scan.no-label.text"));
+            pages.refuse(ctx, page(ctx, held, told));
+        } else {
+            pages.refuse(ctx, page(ctx, held, unknown(raw.strip())));
         }
     }
 
@@ -114,6 +138,11 @@ final class CounterRoutes {
         Entered entered = Entered.of(ctx, words.texts());
         String code = entered.text(FieldNames.CODE);
         String held = entered.text(FieldNames.HELD);
+        String raw = Optional.ofNullable(ctx.formParam(FieldNames.CODE)).orElse("");
+        if (LabelScans.isLabel(raw)) {
+            readLabel(ctx, raw, held);
+            return;
+        }
         Optional<KnownPlace> place = store.place(code, now);
         Optional<ActionCode> action = ActionCode.of(code);
         if (desk.item(code, now).isPresent()) {
@@ -121,7 +150,7 @@ final class CounterRoutes {
         } else if (place.isEmpty() && action.isPresent()) {
             act(ctx, action.get(), held);
         } else if (place.isEmpty()) {
-            pages.refuse(ctx, page(ctx, held, unknown(code)));
+            readLabel(ctx, raw, held);
         } else if (held.isEmpty()) {
             pages.show(ctx, page(ctx, "", Told.NOTHING).at(place.get()));
         } else if (place.get() instanceof KnownPlace.BakeOven) {
@@ -188,7 +217,10 @@ final class CounterRoutes {
                 .toList();
         String heldWords =
                 held.isEmpty() ? "" : desk.item(held, now).map(this::held).orElse("");
-        return new CounterPage(words.text("door.stock"), held, heldWords, "", "", Secret.token(), told, scans, places);
+        String pass = "late " + Visit.of(ctx).csrfToken();
+        passes.givePass(pass, who, now);
+        CounterPage.Next next = new CounterPage.Next(Secret.token(), pass);
+        return new CounterPage(words.text("door.stock"), held, heldWords, "", "", next, told, scans, places);
     }
 
     private String held(ItemView view) {

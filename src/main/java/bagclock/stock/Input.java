@@ -19,7 +19,9 @@ public record Input(Field field, Kind kind, List<Choice> choices) {
         MOMENT,
         CHOICES,
         SELECT,
-        FILE
+        FILE,
+        /** Carried along, not shown. */
+        HIDDEN
     }
 
     static Input of(Field field, Kind kind) {

@@ -6,9 +6,15 @@ import bagclock.register.KnownPlace;
 import bagclock.register.PartType;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What a form offers to choose from. */
-record Offer(List<KnownPlace> places, List<PartType> partTypes, List<CarrierKind> carriers) {
+record Offer(
+        List<KnownPlace> places, List<PartType> partTypes, List<CarrierKind> carriers, Optional<LabelMatch> label) {
+    Offer(List<KnownPlace> places, List<PartType> partTypes, List<CarrierKind> carriers) {
+        this(places, partTypes, carriers, Optional.empty());
+    }
+
     List<Choice> zones() {
         return places.stream()
                 .filter(KnownPlace.FloorZone.class::isInstance)

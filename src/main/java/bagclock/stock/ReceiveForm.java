@@ -5,6 +5,7 @@ import bagclock.desk.Origin;
 import bagclock.platform.Choice;
 import bagclock.platform.Entered;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,13 +30,19 @@ final class ReceiveForm implements ActForm {
 
     @Override
     public List<Input> inputs(Entered entered, Offer offer, Words words) {
+        String type = offer.label().map(label -> typeHint(label, words)).orElse("");
         List<Choice> origins = List.of(
                 new Choice(PACK, words.text("stock.origin.pack"), words.text("stock.origin.pack.note")),
                 new Choice(LEFT, words.text("stock.origin.left"), words.text("stock.origin.left.note")),
                 new Choice(UNKNOWN, words.text("stock.origin.unknown"), words.text("stock.origin.unknown.note")));
-        return List.of(
-                new Input(entered.field("type", words.text("stock.type")), Input.Kind.SELECT, offer.types()),
-                Input.of(entered.field("quantity", words.text("stock.quantity")), Input.Kind.NUMBER),
+        List<Input> inputs = new ArrayList<>(List.of(
+                new Input(entered.field("type", words.text("stock.type"), type), Input.Kind.SELECT, offer.types()),
+                Input.of(
+                        entered.field(
+                                "quantity",
+                                words.text("stock.quantity"),
+                                LabelFields.hint("quantity", offer.label(), words, "")),
+                        Input.Kind.NUMBER),
                 Input.of(
                         entered.field("tag", words.text("stock.tag"), words.text("stock.tag.hint")),
                         Input.Kind.SCANNED),
@@ -45,7 +52,10 @@ final class ReceiveForm implements ActForm {
                         offer.carriers(words)),
                 new Input(entered.field("origin", words.text("stock.origin")), Input.Kind.CHOICES, origins),
                 Input.of(
-                        entered.field("sealedAt", words.text("stock.sealed-at"), words.text("stock.sealed-at.hint")),
+                        entered.field(
+                                "sealedAt",
+                                words.text("stock.sealed-at"),
+                                LabelFields.hint("sealedAt", offer.label(), words, words.text("stock.sealed-at.hint"))),
                         Input.Kind.MOMENT),
                 Input.of(
                         entered.field("months", words.text("stock.months"), words.text("stock.months.hint")),
@@ -54,7 +64,17 @@ final class ReceiveForm implements ActForm {
                         entered.field("leftAt", words.text("stock.left-at"), words.text("stock.left-at.hint")),
                         Input.Kind.MOMENT),
                 Input.of(entered.field("how", words.text("stock.how"), words.text("stock.how.hint")), Input.Kind.TEXT),
-                new Input(entered.field("place", words.text("stock.zone")), Input.Kind.CHOICES, offer.zones()));
+                new Input(entered.field("place", words.text("stock.zone")), Input.Kind.CHOICES, offer.zones())));
+        offer.label().ifPresent(label -> inputs.addAll(0, LabelFields.inputs(entered, label, words)));
+        return inputs;
+    }
+
+    private static String typeHint(LabelMatch label, Words words) {
+        return label.type().isPresent()
+                ? words.text(
+                        "stock.label.type.known",
+                        LabelMatch.number(label.reading()).orElse(""))
+                : words.text("stock.label.type.choose");
     }
 
     @Override
@@ -63,6 +83,7 @@ final class ReceiveForm implements ActForm {
         Optional<Integer> quantity = ActForm.quantity(entered);
         Optional<Origin> origin = origin(entered);
         Optional<String> carrier = Optional.of(entered.text(FieldNames.CARRIER)).filter(name -> !name.isEmpty());
+        Map<String, String> label = LabelFields.read(entered);
         return ActForm.unlessRefused(
                 entered,
                 () -> new Command.Receive(
@@ -71,7 +92,8 @@ final class ReceiveForm implements ActForm {
                         type,
                         quantity.orElseThrow(),
                         carrier,
-                        origin.orElseThrow()));
+                        origin.orElseThrow(),
+                        label));
     }
 
     private static Optional<Origin> origin(Entered entered) {

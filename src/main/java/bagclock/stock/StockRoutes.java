@@ -11,6 +11,8 @@ import java.time.Clock;
 public final class StockRoutes {
     private final CounterRoutes counter;
     private final ActRoutes acts;
+    private final LevelRoutes levels;
+    private final LateScanRoutes late;
     private final ItemRoutes items;
     private final DeliveryRoutes delivery;
     private final TrolleyRoutes trolley;
@@ -21,8 +23,12 @@ public final class StockRoutes {
     public StockRoutes(Database database, Desk desk, Pages pages, Texts texts, Clock clock) {
         StockStore store = new StockStore(database);
         Words words = new Words(texts);
-        this.counter = new CounterRoutes(desk, store, pages, words, clock);
-        this.acts = new ActRoutes(desk, store, pages, words, clock);
+        ScanStore scans = new ScanStore(database);
+        LabelScans labels = new LabelScans(desk, scans);
+        this.counter = new CounterRoutes(new CounterRoutes.Known(desk, store, scans), pages, words, clock);
+        this.late = new LateScanRoutes(new LateScans(desk, store, scans, words), pages, words, clock);
+        this.acts = new ActRoutes(new ActRoutes.Known(desk, store, labels), pages, words, clock);
+        this.levels = new LevelRoutes(scans, pages, words, clock);
         this.items = new ItemRoutes(desk, store, pages, words, clock);
         this.delivery = new DeliveryRoutes(desk, store, pages, words, clock);
         this.trolley = new TrolleyRoutes(desk, store, pages, words, clock);
@@ -34,6 +40,8 @@ public final class StockRoutes {
     public void register(RoutesConfig routes) {
         counter.register(routes);
         acts.register(routes);
+        levels.register(routes);
+        late.register(routes);
         items.register(routes);
         delivery.register(routes);
         trolley.register(routes);

@@ -131,6 +131,39 @@ class ScriptIT {
         assertThat(page.locator("#said")).hasText("heard [)>\u001e06\u001d1P7");
     }
 
+    /** 200 characters in a second, as control-key chords and as function keys, ended by Tab. */
+    @Test
+    void aFastLabelLosesNoCharacterHoweverItsControlsArrive() {
+        Page page = open();
+        String part = "ABCDEFGHIJKLMNOPQRSTUVWXYZ-0123456789".repeat(6);
+        for (String[] keys : new String[][] {
+            {"Control+6", "Control+]", "Control+d"}, {"F9", "F8", "F4"}, {"ArrowLeft", "ArrowDown", "F4"}
+        }) {
+            page.keyboard().type("[)>");
+            page.keyboard().press(keys[0]);
+            page.keyboard().type("06");
+            page.keyboard().press(keys[1]);
+            page.keyboard().type("1P" + part + keys[0].length());
+            page.keyboard().press(keys[0]);
+            page.keyboard().press(keys[2]);
+            page.keyboard().press("Tab");
+            assertThat(page.locator("#said"))
+                    .hasText("heard [)>\u001e06\u001d1P" + part + keys[0].length() + "\u001e\u0004");
+        }
+    }
+
+    /** Some scanners send no suffix at all. */
+    @Test
+    void aLabelWithoutASuffixEndsWithSilence() {
+        Page page = open();
+        page.keyboard().type("[)>");
+        page.keyboard().press("F9");
+        page.keyboard().type("06");
+        page.keyboard().press("F8");
+        page.keyboard().type("1P8");
+        assertThat(page.locator("#said")).hasText("heard [)>\u001e06\u001d1P8");
+    }
+
     private Page open() {
         Page page = context.newPage();
         page.navigate("http://localhost:" + server.port() + "/page");

@@ -1,0 +1,110 @@
+package bagclock.stock;
+
+import bagclock.core.standard.Level;
+import bagclock.desk.Command;
+import bagclock.desk.Desk;
+import bagclock.ledger.Notes;
+import bagclock.register.Change;
+import bagclock.register.LabelName;
+import bagclock.register.PartType;
+import bagclock.register.Versioned;
+import bagclock.scan.Decoder;
+import bagclock.scan.Known;
+import bagclock.scan.Reading;
+import java.time.Instant;
+import java.util.Optional;
+
+/** Labels that are read at a receipt, and what the house learns from them. */
+final class LabelScans {
+    private static final int LONGEST_CODE = 40;
+
+    private final Desk desk;
+    private final ScanStore store;
+
+    LabelScans(Desk desk, ScanStore store) {
+        this.desk = desk;
+        this.store = store;
+    }
+
+    /** Longer than any tag, or with controls: no code of the house. */
+    static boolean isLabel(String raw) {
+        return raw.length() > LONGEST_CODE || raw.strip().chars().anyMatch(Character::isISOControl);
+    }
+
+    /** What the codes of one label say, one code a line. */
+    LabelMatch match(String scan, Instant now) {
+        Reading reading = Decoder.readAll(scan).against(new House(store, now));
+        Optional<PartType> type = LabelMatch.number(reading)
+                .flatMap(number -> store.type(number, now))
+                .map(Versioned::fact);
+        return new LabelMatch(reading, type);
+    }
+
+    private record House(ScanStore store, Instant now) implements Known {
+        @Override
+        public boolean isPart(String partNumber) {
+            return store.type(partNumber, now).isPresent();
+        }
+
+        @Override
+        public boolean isLot(String partNumber, String lot) {
+            return store.isLot(partNumber, lot);
+        }
+
+        @Override
+        public Optional<String> level(String partNumber) {
+            return store.type(partNumber, now)
+                    .map(Versioned::fact)
+                    .flatMap(StricterLevel::of)
+                    .map(Level::code);
+        }
+    }
+
+    /**
+     * Learns from a receipt that was written down: what the label calls the part type, its lot, and a level that differs.
+     *
+     * @param tag of the item that was received
+     */
+    void learn(Command.Receive receive, String tag, Instant now) {
+        String number = receive.label().getOrDefault(Notes.LABEL_PART, "");
+        String lot = receive.label().getOrDefault(Notes.LOT, "");
+        if (!number.isEmpty()) {
+            learnName(number, receive, now);
+        }
+        if (!number.isEmpty() && !lot.isEmpty()) {
+            store.keepLot(number, lot, now);
+        }
+        String level = receive.label().getOrDefault(Notes.LABEL_LEVEL, "");
+        if (!level.isEmpty()) {
+            compareLevel(receive, tag, level, now);
+        }
+    }
+
+    private void learnName(String number, Command.Receive receive, Instant now) {
+        Optional<Versioned<LabelName>> before = store.name(number, now);
+        String known = before.map(name -> name.fact().partNumber()).orElse(number);
+        if (!known.equals(receive.partNumber())) {
+            int basedOn = before.map(name -> name.version().number()).orElse(0);
+            desk.keep(
+                    new LabelName(number, receive.partNumber()),
+                    new Change(now, now, receive.header().who(), basedOn));
+        }
+    }
+
+    private void compareLevel(Command.Receive receive, String tag, String label, Instant now) {
+        Versioned<PartType> type = store.partType(receive.partNumber(), now).orElseThrow();
+        String known = StricterLevel.of(type.fact()).map(Level::code).orElse("");
+        if (known.equals(label)) {
+            return;
+        }
+        String who = receive.header().who();
+        PartType.Source source = new PartType.Source(tag, label);
+        Optional<PartType> raised =
+                Level.parse(label).flatMap(level -> StricterLevel.raised(type.fact(), level, source));
+        raised.ifPresent(stricter ->
+                desk.keep(stricter, new Change(now, now, who, type.version().number())));
+        String number = receive.label().getOrDefault(Notes.LABEL_PART, "");
+        store.keep(new ScanStore.Difference(
+                tag, number, receive.partNumber(), label, known, raised.isPresent(), now, who, null));
+    }
+}

@@ -1,0 +1,155 @@
+package bagclock.stock;
+
+import bagclock.platform.Database;
+import bagclock.platform.Secret;
+import bagclock.platform.Transaction;
+import bagclock.register.LabelName;
+import bagclock.register.PartType;
+import bagclock.register.Register;
+import bagclock.register.Versioned;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** What is known of labels: the numbers they use, the lots that came in, and levels that differ. */
+final class ScanStore {
+    private final Database database;
+    private final Register register = new Register();
+
+    ScanStore(Database database) {
+        this.database = database;
+    }
+
+    /** A label whose level is not the part type's. */
+    record Difference(
+            String tag,
+            String labelNumber,
+            String partNumber,
+            String labelLevel,
+            String knownLevel,
+            boolean raised,
+            Instant recordedAt,
+            String who,
+            @Nullable Instant settledAt) {}
+
+    /** The part type that a label's number means: the one that a person chose, else the one of that number. */
+    Optional<Versioned<PartType>> type(String labelNumber, Instant moment) {
+        return database.read(tx -> register.partType(
+                tx,
+                register.labelName(tx, labelNumber, moment)
+                        .map(name -> name.fact().partNumber())
+                        .orElse(labelNumber),
+                moment));
+    }
+
+    Optional<Versioned<LabelName>> name(String labelNumber, Instant moment) {
+        return database.read(tx -> register.labelName(tx, labelNumber, moment));
+    }
+
+    Optional<Versioned<PartType>> partType(String number, Instant moment) {
+        return database.read(tx -> register.partType(tx, number, moment));
+    }
+
+    boolean isLot(String labelNumber, String lot) {
+        return database.read(tx -> isLot(tx, labelNumber, lot));
+    }
+
+    private static boolean isLot(Transaction tx, String labelNumber, String lot) {
+        return tx.handle()
+                        .createQuery("select count(*) from label_lot where label_number = :number and lot = :lot")
+                        .bind("number", labelNumber)
+                        .bind("lot", lot)
+                        .mapTo(Integer.class)
+                        .one()
+                > 0;
+    }
+
+    void keepLot(String labelNumber, String lot, Instant now) {
+        database.withTransaction(tx -> {
+            if (!isLot(tx, labelNumber, lot)) {
+                tx.handle()
+                        .createUpdate(
+                                "insert into label_lot (label_number, lot, recorded_at) values (:number, :lot, :at)")
+                        .bind("number", labelNumber)
+                        .bind("lot", lot)
+                        .bind("at", now)
+                        .execute();
+            }
+        });
+    }
+
+    void keep(Difference difference) {
+        database.withTransaction(
+                tx -> tx.handle().createUpdate("""
+                        insert into level_difference (tag, label_number, part_number, label_level, known_level, raised,
+                            recorded_at, who)
+                        values (:tag, :labelNumber, :partNumber, :labelLevel, :knownLevel, :raised, :recordedAt, :who)
+                        """).bindMethods(difference).execute());
+    }
+
+    /** Open ones first, then the newest. */
+    List<Difference> differences() {
+        return database.read(
+                tx -> tx.handle().createQuery("""
+                        select tag, label_number, part_number, label_level, known_level, raised, recorded_at, who,
+                            settled_at
+                        from level_difference
+                        order by case when settled_at is null then 0 else 1 end, recorded_at desc, tag limit 200
+                        """).mapTo(Difference.class).list());
+    }
+
+    void settle(String tag, String who, Instant now) {
+        database.withTransaction(tx -> tx.handle()
+                .createUpdate("""
+                        update level_difference set settled_at = :at, settled_by = :who
+                        where tag = :tag and settled_at is null
+                        """)
+                .bind("tag", tag)
+                .bind("who", who)
+                .bind("at", now)
+                .execute());
+    }
+
+    /** Lets scans of this page be told late in the name of this person. */
+    void givePass(String pass, String who, Instant now) {
+        try {
+            insertPass(pass, who, now);
+        } catch (RuntimeException failure) {
+            if (!Database.isDuplicateKey(failure)) {
+                throw failure;
+            }
+        }
+    }
+
+    private void insertPass(String pass, String who, Instant now) {
+        database.withTransaction(tx -> {
+            if (holder(tx, pass).isEmpty()) {
+                tx.handle()
+                        .createUpdate("insert into scan_pass (pass, who, given_at) values (:pass, :who, :at)")
+                        .bind("pass", Secret.fingerprint(pass))
+                        .bind("who", who)
+                        .bind("at", now)
+                        .execute();
+            }
+        });
+    }
+
+    /** Whose scans a pass tells; none if it was given earlier. */
+    Optional<String> holder(String pass, Instant notBefore) {
+        return database.read(tx -> tx.handle()
+                .createQuery("select who from scan_pass where pass = :pass and given_at >= :notBefore")
+                .bind("pass", Secret.fingerprint(pass))
+                .bind("notBefore", notBefore)
+                .mapTo(String.class)
+                .findOne());
+    }
+
+    private static Optional<String> holder(Transaction tx, String pass) {
+        return tx.handle()
+                .createQuery("select who from scan_pass where pass = :pass")
+                .bind("pass", Secret.fingerprint(pass))
+                .mapTo(String.class)
+                .findOne();
+    }
+}

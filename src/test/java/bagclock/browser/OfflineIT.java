@@ -1,0 +1,116 @@
+package bagclock.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
+import bagclock.HandClock;
+import bagclock.Site;
+import bagclock.Visitor;
+import bagclock.platform.Engine;
+import bagclock.platform.Role;
+import bagclock.platform.Settings;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Page.GetByRoleOptions;
+import com.microsoft.playwright.options.AriaRole;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** The clerk's page without the network, across a reload, while another station touches the same item. */
+class OfflineIT {
+    private final HandClock clock = new HandClock(Instant.parse("2026-03-12T14:20:00Z"));
+
+    private Site site;
+    private Browser browser;
+    private BrowserContext context;
+    private Page page;
+
+    @BeforeEach
+    void start() {
+        site = Site.demo(
+                new Settings("localhost", 0, Path.of("target"), Engine.H2.freshUrl(), ZoneId.of("UTC"), true), clock);
+        browser = Browser.start();
+        context = browser.browser().newContext();
+        page = context.newPage();
+        page.navigate("http://localhost:" + site.port() + "/sign-in");
+        page.getByRole(AriaRole.BUTTON, new GetByRoleOptions().setName("Stockroom clerk"))
+                .click();
+        page.navigate("http://localhost:" + site.port() + "/stock");
+    }
+
+    @AfterEach
+    void stop() {
+        browser.close();
+        site.close();
+    }
+
+    private void scan(String code) {
+        page.keyboard().type(code);
+        page.keyboard().press("Enter");
+    }
+
+    private Visitor stationWithAnOpenBag(String tag) {
+        Visitor other = Visitor.ofDemo(site.port(), Role.CLERK);
+        other.submit(
+                "/stock/receive",
+                "/stock/receive",
+                "type",
+                "SNR-1003",
+                "quantity",
+                "40",
+                "tag",
+                tag,
+                "origin",
+                "pack",
+                "sealedAt",
+                "2026-02-01T00:00",
+                "at",
+                "2026-02-03T09:00");
+        String path = "/items/" + tag + "/acts/open";
+        other.submit(
+                path, path, "spot5", "dry", "spot10", "dry", "spot60", "dry", "bag", "sound", "place", "LINE", "at",
+                "2026-03-12T10:00");
+        return other;
+    }
+
+    @Test
+    void scansWaitAcrossAReloadAndAreToldOnceWhileAnotherStationMovesTheSameItem() {
+        Visitor other = stationWithAnOpenBag("OFF-1");
+        page.waitForFunction("caches.match('/stock').then((kept) => !!kept && !!navigator.serviceWorker.controller)");
+        context.setOffline(true);
+        scan("OFF-1");
+        assertThat(page.locator("#late li")).hasCount(1);
+        scan("DRY-5");
+        assertThat(page.locator("#late li")).hasCount(2);
+        assertThat(page.locator("#late")).containsText("waits for the network");
+
+        page.reload();
+        assertThat(page.locator("#late li")).hasCount(2);
+        clock.passes(Duration.ofMinutes(10));
+        other.submit("/stock", "/stock", "code", "BENCH-1", "held", "OFF-1");
+
+        context.setOffline(false);
+        assertThat(page.locator("#late")).isHidden();
+        String item = other.page("/items/OFF-1").select("main").text();
+        org.assertj.core.api.Assertions.assertThat(item.split("DRY-5", -1).length - 1)
+                .isEqualTo(1);
+        org.assertj.core.api.Assertions.assertThat(
+                        other.page("/items/OFF-1").select("dl").text())
+                .contains("BENCH-1");
+    }
+
+    @Test
+    void aRefusedScanStaysOnTheListUntilItIsSeen() {
+        page.waitForFunction("caches.match('/stock').then((kept) => !!kept)");
+        context.setOffline(true);
+        scan("NOTHING-4");
+        context.setOffline(false);
+        assertThat(page.locator("#late")).containsText("Do it by hand");
+        page.locator("[data-seen]").click();
+        assertThat(page.locator("#late")).isHidden();
+    }
+}

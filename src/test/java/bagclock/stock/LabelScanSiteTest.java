@@ -1,0 +1,143 @@
+package bagclock.stock;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bagclock.HandClock;
+import bagclock.Site;
+import bagclock.Visitor;
+import bagclock.platform.Engine;
+import bagclock.platform.Role;
+import bagclock.platform.Settings;
+import java.net.URLEncoder;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneId;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** A maker's label read at the receipt, and what the house learns from it. */
+class LabelScanSiteTest {
+    private static final HandClock CLOCK = new HandClock(Instant.parse("2026-03-12T14:20:00Z"));
+    private static final String PART = "SNR-1003";
+
+    private static Site site;
+
+    @BeforeAll
+    static void start() {
+        String url = Engine.H2.freshUrl();
+        site = Site.demo(new Settings("localhost", 0, Path.of("target"), url, ZoneId.of("UTC"), true), CLOCK);
+    }
+
+    @AfterAll
+    static void stop() {
+        site.close();
+    }
+
+    private static Visitor clerk() {
+        return Visitor.ofDemo(site.port(), Role.CLERK);
+    }
+
+    private static String label(String part, String lot, String level) {
+        return "[)>\u001e06\u001dK4711\u001d1P" + part + "\u001dQ40\u001d1T" + lot + "\u001d10D2545" + level
+                + "\u001e\u0004";
+    }
+
+    private static String scanned(Visitor clerk, String label) {
+        HttpResponse<String> answer = clerk.submit("/stock", "/stock", "code", label);
+        assertThat(answer.statusCode()).isEqualTo(303);
+        return Visitor.target(answer);
+    }
+
+    private static HttpResponse<String> record(Visitor clerk, String path, String tag, String... more) {
+        Document form = clerk.page(path);
+        String[] fields = {
+            "type",
+            PART,
+            "quantity",
+            form.select("#quantity").val(),
+            "tag",
+            tag,
+            "labelPart",
+            form.select("#labelPart").val(),
+            "lot",
+            form.select("#lot").val(),
+            "dateCode",
+            form.select("#dateCode").val(),
+            "labelLevel",
+            form.select("#labelLevel option[selected]").val(),
+            "origin",
+            "pack",
+            "sealedAt",
+            "2026-02-01T00:00",
+            "at",
+            "2026-02-03T09:00"
+        };
+        String[] all = java.util.stream.Stream.concat(java.util.Arrays.stream(fields), java.util.Arrays.stream(more))
+                .toArray(String[]::new);
+        return clerk.submit(path, "/stock/receive", all);
+    }
+
+    @Test
+    void aLabelFillsTheFormAndItsNumberIsLearnt() {
+        Visitor clerk = clerk();
+        String path = scanned(clerk, label("HQ/77-A", "LOT0042", ""));
+        assertThat(path).doesNotContain("4711");
+        Document form = clerk.page(path);
+        assertThat(form.select("#quantity").val()).isEqualTo("40");
+        assertThat(form.select("#quantity-hint").text()).contains("field Q");
+        assertThat(form.select("#lot").val()).isEqualTo("LOT0042");
+        assertThat(form.select("#type option[selected]").val()).isNotEqualTo(PART);
+        assertThat(form.text()).contains("This part number is not known here");
+
+        assertThat(record(clerk, path, "L-1").statusCode()).isEqualTo(422);
+        assertThat(record(clerk, path, "L-1", "compared", "yes").statusCode()).isEqualTo(303);
+
+        Document again = clerk.page(scanned(clerk, label("HQ/77-A", "LOT0042", "")));
+        assertThat(again.select("#type option[selected]").val()).isEqualTo(PART);
+        assertThat(again.select("[role=alert]").text()).doesNotContain("Compare what was read");
+        assertThat(again.select("input[name=compared]")).isEmpty();
+        Document other = clerk.page(scanned(clerk, label("HQ/77-A", "LOT042", "")));
+        assertThat(other.text()).contains("This lot was not received before");
+    }
+
+    @Test
+    void aStricterLevelOnTheLabelCountsAndTheEngineerIsTold() {
+        Visitor clerk = clerk();
+        String path = scanned(clerk, label("HQ/78-B", "LOT7", "\u001d13E5"));
+        assertThat(record(clerk, path, "L-2", "compared", "yes").statusCode()).isEqualTo(303);
+        assertThat(clerk.page("/parts/type?number=" + PART).text()).contains("5");
+
+        Visitor engineer = Visitor.ofDemo(site.port(), Role.ENGINEER);
+        Document list = engineer.page("/stock/levels");
+        assertThat(list.select("tbody").text()).contains("L-2", PART, "raised to level 5");
+        HttpResponse<String> settled = engineer.submit("/stock/levels", "/stock/levels");
+        assertThat(settled.statusCode()).isEqualTo(303);
+        assertThat(engineer.page("/stock/levels").select("tbody").text()).contains("Settled");
+    }
+
+    @Test
+    void codesOneAfterAnotherFillOneForm() {
+        Visitor clerk = clerk();
+        String path = scanned(clerk, "1PHQ/79-C");
+        String next = "/stock/receive?scan=" + encoded("1PHQ/79-C") + "&code=" + encoded("Q25");
+        assertThat(clerk.page(path).select("#labelPart").val()).isEqualTo("HQ/79-C");
+        assertThat(clerk.page(next).select("#quantity").val()).isEqualTo("25");
+        assertThat(clerk.page(next).select("#labelPart").val()).isEqualTo("HQ/79-C");
+    }
+
+    @Test
+    void aScanThatIsNoLabelIsSaidAndChangesNothing() {
+        HttpResponse<String> answer = clerk().submit("/stock", "/stock", "code", "x".repeat(60));
+        assertThat(answer.statusCode()).isEqualTo(422);
+        assertThat(Jsoup.parse(answer.body()).select("[role=alert]").text()).contains("could not be read");
+    }
+
+    private static String encoded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+}
