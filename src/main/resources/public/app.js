@@ -129,7 +129,7 @@
 		burst.keys += key + " ";
 		burst.last = now;
 		clearTimeout(silence);
-		if (LABEL.test(burst.text)) silence = setTimeout(() => take(document.activeElement), character === "\x04" ? 100 : 500);
+		if (LABEL.test(burst.text)) silence = setTimeout(() => burst && take(document.activeElement), character === "\x04" ? 100 : 500);
 	};
 
 	document.addEventListener("keydown", (event) => {

@@ -26,7 +26,6 @@ import bagclock.register.ComparedCell;
 import bagclock.register.HouseCustoms;
 import bagclock.register.HouseRules;
 import bagclock.register.KnownPlace;
-import bagclock.register.LabelName;
 import bagclock.register.PartType;
 import bagclock.register.Register;
 import java.time.Duration;
@@ -347,14 +346,6 @@ public final class Desk {
     public void keep(CarrierKind carrier, Change change) {
         keep(change, tx -> {
             register.add(tx, carrier, change);
-            return List.of();
-        });
-    }
-
-    /** What a label calls a part type, or a new version of it. */
-    public void keep(LabelName name, Change change) {
-        keep(change, tx -> {
-            register.add(tx, name, change);
             return List.of();
         });
     }

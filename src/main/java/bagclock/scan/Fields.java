@@ -2,8 +2,10 @@ package bagclock.scan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -14,6 +16,18 @@ import java.util.regex.Pattern;
 final class Fields {
     /** Orders, invoices, packing lists: personal or commercial, and no business of a stockroom's record. */
     static final Set<String> PRIVATE = Set.of("K", "1K", "4K", "10K", "11K", "14K", "16K");
+
+    private static final Map<String, Fact> NAMED = Map.of(
+            "1P", Fact.PART_NUMBER,
+            "P", Fact.CUSTOMER_CODE,
+            "30P", Fact.ORDER_CODE,
+            "2P", Fact.REVISION,
+            "T", Fact.LOT,
+            "1T", Fact.LOT,
+            "4L", Fact.COUNTRY,
+            "1V", Fact.MAKER,
+            "E", Fact.SUBSTANCES,
+            "3S", Fact.PACKAGE);
 
     private static final Pattern FIELD = Pattern.compile("0{0,2}(\\d{0,3}[A-Z])(.*)", Pattern.DOTALL);
 
@@ -117,22 +131,12 @@ final class Fields {
     }
 
     private boolean named(One field) {
-        Fact fact = switch (field.id()) {
-            case "1P" -> Fact.PART_NUMBER;
-            case "P" -> field.value().endsWith("-ND") ? Fact.ORDER_CODE : Fact.CUSTOMER_CODE;
-            case "30P" -> Fact.ORDER_CODE;
-            case "2P" -> Fact.REVISION;
-            case "T", "1T" -> Fact.LOT;
-            case "4L" -> Fact.COUNTRY;
-            case "1V" -> Fact.MAKER;
-            case "E" -> Fact.SUBSTANCES;
-            case "3S" -> Fact.PACKAGE;
-            default -> Fact.DATED;
-        };
-        if (fact == Fact.DATED) {
+        Fact fact = NAMED.get(field.id());
+        if (fact == null) {
             return false;
         }
-        facts.add(fact, field.value(), field.id());
+        boolean isOrderCode = field.id().equals("P") && field.value().endsWith("-ND");
+        facts.add(isOrderCode ? Fact.ORDER_CODE : fact, field.value(), field.id());
         return true;
     }
 
@@ -159,26 +163,25 @@ final class Fields {
 
     private void dated(One field) {
         String value = field.value();
-        boolean six = value.matches("\\d{6}");
-        boolean eight = value.matches("\\d{8}.?");
         switch (field.id()) {
             case "9D", "10D", "D" -> facts.dateCode(value, Dates.code(value), field.id());
-            case "11D" -> facts.dateCode(value, six ? Dates.week(value) : Optional.empty(), field.id());
-            case "16D", "6D" -> facts.date(Fact.MADE_ON, eight ? yearFirst(value) : Optional.empty(), field.id());
-            case "14D" -> facts.date(Fact.EXPIRES_ON, eight ? yearFirst(value) : Optional.empty(), field.id());
-            case "17D" -> facts.date(Fact.MADE_ON, eight ? dayFirst(value) : Optional.empty(), field.id());
-            case "15D" -> facts.date(Fact.EXPIRES_ON, eight ? dayFirst(value) : Optional.empty(), field.id());
+            case "11D" -> facts.dateCode(value, week(value), field.id());
+            case "16D", "6D" -> facts.date(Fact.MADE_ON, day(value, Dates::yearFirst), field.id());
+            case "14D" -> facts.date(Fact.EXPIRES_ON, day(value, Dates::yearFirst), field.id());
+            case "17D" -> facts.date(Fact.MADE_ON, day(value, Dates::dayFirst), field.id());
+            case "15D" -> facts.date(Fact.EXPIRES_ON, day(value, Dates::dayFirst), field.id());
             default -> {
                 // A field that is nobody's business here.
             }
         }
     }
 
-    private static Optional<String> yearFirst(String value) {
-        return Dates.yearFirst(value.substring(0, 8));
+    private static Optional<String> week(String value) {
+        return value.matches("\\d{6}") ? Dates.week(value) : Optional.empty();
     }
 
-    private static Optional<String> dayFirst(String value) {
-        return Dates.dayFirst(value.substring(0, 8));
+    /** Eight digits and perhaps a qualifier. */
+    private static Optional<String> day(String value, Function<String, Optional<String>> reader) {
+        return value.matches("\\d{8}.?") ? reader.apply(value.substring(0, 8)) : Optional.empty();
     }
 }

@@ -57,6 +57,7 @@ final class ActRoutes {
 
     void register(RoutesConfig routes) {
         routes.get("/stock/receive", ctx -> show(ctx, ActForms.RECEIVE, ""), WORKERS);
+        routes.get("/stock/label", ctx -> show(ctx, ActForms.RECEIVE, ""), WORKERS);
         routes.post("/stock/receive", ctx -> take(ctx, ActForms.RECEIVE, ""), WORKERS);
         routes.get("/items/{tag}/acts/{act}", ctx -> show(ctx, form(ctx), tag(ctx)), WORKERS);
         routes.post("/items/{tag}/acts/{act}", ctx -> take(ctx, form(ctx), tag(ctx)), WORKERS);

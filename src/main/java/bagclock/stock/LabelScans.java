@@ -85,7 +85,7 @@ final class LabelScans {
         String known = before.map(name -> name.fact().partNumber()).orElse(number);
         if (!known.equals(receive.partNumber())) {
             int basedOn = before.map(name -> name.version().number()).orElse(0);
-            desk.keep(
+            store.keep(
                     new LabelName(number, receive.partNumber()),
                     new Change(now, now, receive.header().who(), basedOn));
         }

@@ -63,7 +63,7 @@ final class LevelRoutes {
 
     private String level(String code) {
         if (code.isEmpty()) {
-            return words.text("stock.level.unknown");
+            return words.text("stock.levels.unknown");
         }
         return code.equals(Reading.NOT_SENSITIVE) ? words.text("stock.level.none") : code;
     }

@@ -3,6 +3,7 @@ package bagclock.stock;
 import bagclock.platform.Database;
 import bagclock.platform.Secret;
 import bagclock.platform.Transaction;
+import bagclock.register.Change;
 import bagclock.register.LabelName;
 import bagclock.register.PartType;
 import bagclock.register.Register;
@@ -45,6 +46,11 @@ final class ScanStore {
 
     Optional<Versioned<LabelName>> name(String labelNumber, Instant moment) {
         return database.read(tx -> register.labelName(tx, labelNumber, moment));
+    }
+
+    /** No clock rests on what a label calls a part. */
+    void keep(LabelName name, Change change) {
+        database.withTransaction(tx -> register.add(tx, name, change));
     }
 
     Optional<Versioned<PartType>> partType(String number, Instant moment) {

@@ -72,7 +72,19 @@ class OfflineIT {
                 "2026-02-03T09:00");
         String path = "/items/" + tag + "/acts/open";
         other.submit(
-                path, path, "spot5", "dry", "spot10", "dry", "spot60", "dry", "bag", "sound", "place", "LINE", "at",
+                path,
+                path,
+                "spot5",
+                "dry",
+                "spot10",
+                "dry",
+                "spot60",
+                "dry",
+                "bag",
+                "sound",
+                "place",
+                "LINE",
+                "at",
                 "2026-03-12T10:00");
         return other;
     }

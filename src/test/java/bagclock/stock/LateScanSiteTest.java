@@ -51,7 +51,19 @@ class LateScanSiteTest {
                 "2026-02-03T09:00");
         String path = "/items/" + tag + "/acts/open";
         clerk.submit(
-                path, path, "spot5", "dry", "spot10", "dry", "spot60", "dry", "bag", "sound", "place", "LINE", "at",
+                path,
+                path,
+                "spot5",
+                "dry",
+                "spot10",
+                "dry",
+                "spot60",
+                "dry",
+                "bag",
+                "sound",
+                "place",
+                "LINE",
+                "at",
                 "2026-03-12T10:00");
     }
 
