@@ -91,7 +91,16 @@ final class ScanStore {
                         insert into level_difference (tag, label_number, part_number, label_level, known_level, raised,
                             recorded_at, who)
                         values (:tag, :labelNumber, :partNumber, :labelLevel, :knownLevel, :raised, :recordedAt, :who)
-                        """).bindMethods(difference).execute());
+                        """)
+                        .bind("tag", difference.tag())
+                        .bind("labelNumber", difference.labelNumber())
+                        .bind("partNumber", difference.partNumber())
+                        .bind("labelLevel", difference.labelLevel())
+                        .bind("knownLevel", difference.knownLevel())
+                        .bind("raised", difference.raised())
+                        .bind("recordedAt", difference.recordedAt())
+                        .bind("who", difference.who())
+                        .execute());
     }
 
     /** Open ones first, then the newest. */
