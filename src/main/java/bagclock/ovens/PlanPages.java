@@ -63,9 +63,6 @@ final class PlanPages {
         Shop planned = shown.supposed().intake().shop();
         Plan plan = current(shown, now);
         PlanSum sum = PlanSum.of(planned, plan);
-        String path = shown.isDraft()
-                ? "/ovens/plan/drafts/" + shown.shown().orElseThrow().id()
-                : "/ovens/plan";
         LanesDrawing drawing =
                 new LanesDrawing(words, texts, now, RANGES.getOrDefault(shown.range(), Duration.ofDays(3)));
         return new PlanPage(
@@ -79,7 +76,7 @@ final class PlanPages {
                 ORDER.stream()
                         .map(range -> Choice.of(range, words.text("plan.range." + range)))
                         .toList(),
-                path,
+                path(shown),
                 next(shown, plan, now),
                 plan.runs().stream()
                         .map(run -> runLine(shown, planned, run, now))
@@ -99,6 +96,12 @@ final class PlanPages {
                                         texts.at(one.toAt(), now))))
                         .toList(),
                 asking(shown, planned, entered));
+    }
+
+    private static String path(Shown shown) {
+        return shown.isDraft()
+                ? "/ovens/plan/drafts/" + shown.shown().orElseThrow().id()
+                : "/ovens/plan";
     }
 
     /** The plan without what is over, with what runs. */

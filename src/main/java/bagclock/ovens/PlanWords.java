@@ -36,7 +36,14 @@ final class PlanWords {
                                 plan.score().late() - plan.bounds().late().orElse(0))));
             case NO_BOUND -> words.text("plan.word.none");
         };
-        String search = switch (plan.search()) {
+        String search = search(plan);
+        return search.isEmpty() || plan.bounds().word(plan.score()) == Bounds.Word.PROVED_BEST
+                ? known
+                : known + " " + search;
+    }
+
+    private String search(StoredPlan plan) {
+        return switch (plan.search()) {
             case SEARCHING ->
                 plan.publishedAt().isPresent() ? words.text("plan.search.stopped") : words.text("plan.search.running");
             case DONE -> "";
@@ -44,9 +51,6 @@ final class PlanWords {
             case NO_LIBRARY -> words.text("plan.search.no-library");
             case NOT_FOR_OPENED_DOORS -> words.text("plan.search.doors");
         };
-        return search.isEmpty() || plan.bounds().word(plan.score()) == Bounds.Word.PROVED_BEST
-                ? known
-                : known + " " + search;
     }
 
     /** The bakes of a lot. */
