@@ -31,8 +31,7 @@ class TlsTest {
     void aSiteWithAKeyStoreSpeaksTlsAndItsCookieIsSecure(@TempDir Path folder) throws Exception {
         Path keyStore = folder.resolve("site.p12");
         makeKey(keyStore);
-        Settings settings =
-                new Settings("localhost", 0, folder, Engine.H2.freshUrl(), ZoneId.of("UTC"), false);
+        Settings settings = new Settings("localhost", 0, folder, Engine.H2.freshUrl(), ZoneId.of("UTC"), false);
         try (Site site = Site.start(settings, Optional.of(new Tls(keyStore, PASSWORD)), Clock.systemUTC())) {
             HttpClient client =
                     HttpClient.newBuilder().sslContext(trusting(keyStore)).build();
@@ -47,7 +46,8 @@ class TlsTest {
 
     private static void makeKey(Path keyStore) throws IOException, InterruptedException {
         Process keytool = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "keytool").toString(),
+                        Path.of(System.getProperty("java.home"), "bin", "keytool")
+                                .toString(),
                         "-genkeypair",
                         "-alias",
                         "site",

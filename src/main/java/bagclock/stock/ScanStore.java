@@ -86,21 +86,21 @@ final class ScanStore {
     }
 
     void keep(Difference difference) {
-        database.withTransaction(
-                tx -> tx.handle().createUpdate("""
+        database.withTransaction(tx -> tx.handle()
+                .createUpdate("""
                         insert into level_difference (tag, label_number, part_number, label_level, known_level, raised,
                             recorded_at, who)
                         values (:tag, :labelNumber, :partNumber, :labelLevel, :knownLevel, :raised, :recordedAt, :who)
                         """)
-                        .bind("tag", difference.tag())
-                        .bind("labelNumber", difference.labelNumber())
-                        .bind("partNumber", difference.partNumber())
-                        .bind("labelLevel", difference.labelLevel())
-                        .bind("knownLevel", difference.knownLevel())
-                        .bind("raised", difference.raised())
-                        .bind("recordedAt", difference.recordedAt())
-                        .bind("who", difference.who())
-                        .execute());
+                .bind("tag", difference.tag())
+                .bind("labelNumber", difference.labelNumber())
+                .bind("partNumber", difference.partNumber())
+                .bind("labelLevel", difference.labelLevel())
+                .bind("knownLevel", difference.knownLevel())
+                .bind("raised", difference.raised())
+                .bind("recordedAt", difference.recordedAt())
+                .bind("who", difference.who())
+                .execute());
     }
 
     /** Open ones first, then the newest. */

@@ -107,8 +107,7 @@ class OfflineIT {
 
         context.setOffline(false);
         assertThat(page.locator("#late")).isHidden();
-        org.assertj.core.api.Assertions.assertThat(
-                        other.page("/stock").select("ol li:contains(OFF-1):contains(DRY-5)"))
+        org.assertj.core.api.Assertions.assertThat(other.page("/stock").select("ol li:contains(OFF-1):contains(DRY-5)"))
                 .hasSize(1);
         org.assertj.core.api.Assertions.assertThat(
                         other.page("/items/OFF-1").select("dl").text())
