@@ -22,11 +22,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** The site's choice of sizes, and whether the wall display is shown. */
 final class CustomsRoutes {
-    private static final Role[] KEEPERS = {Role.ENGINEER, Role.ADMINISTRATOR};
-    private static final String PATH = "/labels/customs";
+    static final Set<Role> KEEPERS = Set.of(Role.ENGINEER, Role.ADMINISTRATOR);
+    static final String PATH = "/labels/customs";
     private static final String ITEM = "item";
     private static final String BAG = "bag";
     private static final String SHEET = "sheet";
@@ -53,8 +54,9 @@ final class CustomsRoutes {
     }
 
     void register(RoutesConfig routes) {
-        routes.get(PATH, this::show, KEEPERS);
-        routes.post(PATH, this::keep, KEEPERS);
+        Role[] keepers = KEEPERS.toArray(Role[]::new);
+        routes.get(PATH, this::show, keepers);
+        routes.post(PATH, this::keep, keepers);
     }
 
     private void show(Context ctx) {

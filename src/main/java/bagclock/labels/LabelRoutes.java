@@ -11,6 +11,7 @@ import bagclock.platform.NotThere;
 import bagclock.platform.Pages;
 import bagclock.platform.Role;
 import bagclock.platform.Texts;
+import bagclock.platform.Visit;
 import bagclock.register.HouseCustoms;
 import bagclock.register.LabelSize;
 import bagclock.register.SheetSize;
@@ -191,9 +192,16 @@ public final class LabelRoutes {
                         "",
                         sheet.name(),
                         "/places/codes/pdf",
-                        List.of(new Link("/labels/customs", messages.text("labels.customs"), false)),
+                        customs(ctx),
                         new Link("/climate", messages.text("menu.climate"), false),
                         prints));
+    }
+
+    /** Where the sizes are chosen, for those who may. */
+    private List<Link> customs(Context ctx) {
+        return Visit.of(ctx).signedIn().isOneOf(CustomsRoutes.KEEPERS)
+                ? List.of(new Link(CustomsRoutes.PATH, messages.text("labels.customs"), false))
+                : List.of();
     }
 
     private void codesPdf(Context ctx) {

@@ -25,7 +25,7 @@ import java.util.Optional;
 
 /** Loading an oven: all of a load goes in, or none of it. */
 final class LoadRoutes {
-    private static final Role[] LOADERS = {Role.TECHNICIAN, Role.PLANNER, Role.ENGINEER};
+    private static final Role[] LOADERS = Role.signedIn();
     private static final String KEY = "key";
 
     private final Desk desk;

@@ -25,7 +25,7 @@ import java.util.stream.Collectors;
 
 /** One load: when it came to temperature, and taking it out. */
 final class RunRoutes {
-    private static final Role[] LOADERS = {Role.TECHNICIAN, Role.PLANNER, Role.ENGINEER};
+    private static final Role[] LOADERS = Role.signedIn();
     private static final String KEY = "key";
     private static final String HOT_AT = "hotAt";
     private static final String TO = "to";

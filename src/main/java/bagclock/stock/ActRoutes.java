@@ -32,7 +32,7 @@ import java.util.Optional;
 
 /** The forms of everything that a clerk tells the desk. */
 final class ActRoutes {
-    static final Role[] WORKERS = {Role.CLERK, Role.TECHNICIAN, Role.PLANNER, Role.ENGINEER};
+    static final Role[] WORKERS = Role.signedIn();
     private static final String KEY = "key";
     private static final String AT = "at";
     private static final String CORRECTS = "corrects";
