@@ -42,6 +42,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 /** One running site: database, pages and web server, wired by constructors. Closing it ends all of them. */
 public final class Site implements AutoCloseable {
@@ -60,7 +61,6 @@ public final class Site implements AutoCloseable {
         Messages messages = Messages.load();
         Pages pages = new Pages(settings, messages);
         Texts texts = new Texts(settings.siteZone(), messages);
-        Names names = new Names(database);
         Accounts accounts = new Accounts(database);
         SignIns signIns = new SignIns(database);
         if (settings.demo()) {
@@ -80,8 +80,18 @@ public final class Site implements AutoCloseable {
                 new SignInRoutes(accounts, signIns, pages, messages, new SignInRoutes.Site(settings, clock))::register,
                 new AccountRoutes(accounts, signIns, pages, messages, clock)::register,
                 new SensorRoutes(database, desk, pages, texts, clock)::register,
-                new PeopleRoutes(accounts, pages, messages, texts, clock)::register,
-                new BenchRoutes(desk, names, pages, texts, clock)::register,
+                new PeopleRoutes(accounts, pages, messages, texts, clock)::register);
+        List<Consumer<RoutesConfig>> features = features(pages, texts, shipped, clock);
+        this.server = Javalin.create(config -> {
+            configure(config, Stream.concat(routes.stream(), features.stream()).toList());
+            tls.ifPresent(own -> config.jetty.addConnector(
+                    (jetty, http) -> own.connector(jetty, http, settings.address(), settings.port())));
+        });
+    }
+
+    private List<Consumer<RoutesConfig>> features(Pages pages, Texts texts, Standard shipped, Clock clock) {
+        return List.of(
+                new BenchRoutes(desk, new Names(database), pages, texts, clock)::register,
                 new BoardsRoutes(database, desk, pages, texts, clock)::register,
                 new ClimateRoutes(database, desk, pages, texts, clock)::register,
                 new StockRoutes(database, desk, pages, texts, clock)::register,
@@ -91,11 +101,6 @@ public final class Site implements AutoCloseable {
                 new TablesRoutes(database, shipped, desk, pages, new TablesRoutes.SiteWords(texts, clock))::register,
                 new PartsRoutes(database, desk, pages, texts, clock)::register,
                 ovens::register);
-        this.server = Javalin.create(config -> {
-            configure(config, routes);
-            tls.ifPresent(own -> config.jetty.addConnector(
-                    (jetty, http) -> own.connector(jetty, http, settings.address(), settings.port())));
-        });
     }
 
     /** Opens the database, brings its schema up to date and listens. Port 0 takes any free one. */

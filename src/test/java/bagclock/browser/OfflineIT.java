@@ -16,6 +16,8 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -103,7 +105,11 @@ class OfflineIT {
         page.reload();
         assertThat(page.locator("#late li")).hasCount(2);
         clock.passes(Duration.ofMinutes(10));
-        other.submit("/stock", "/stock", "code", "BENCH-1", "held", "OFF-1");
+        Document held =
+                Jsoup.parse(other.submit("/stock", "/stock", "code", "OFF-1").body());
+        String token = held.select("form[action=/stock] input[name=csrf]").val();
+        String key = held.select("form[action=/stock] input[name=key]").val();
+        other.post("/stock", "csrf", token, "key", key, "held", "OFF-1", "code", "BENCH-1");
 
         context.setOffline(false);
         assertThat(page.locator("#late")).isHidden();

@@ -53,7 +53,7 @@ class TechnicianIT {
     private void signIn(NewContextOptions options, String role) {
         page = browser.browser().newContext(options).newPage();
         open("/sign-in");
-        press(role);
+        page.getByRole(AriaRole.BUTTON, new GetByRoleOptions().setName(role)).click();
     }
 
     private void open(String path) {
