@@ -186,10 +186,11 @@ class OvensSiteTest {
     }
 
     @Test
-    void aClerkSeesTheOvensButLoadsNone() {
+    void aClerkLoadsAnOvenButKeepsNone() {
         Visitor clerk = Visitor.ofDemo(site.port(), Role.CLERK);
 
         assertThat(clerk.get("/ovens").statusCode()).isEqualTo(200);
-        assertThat(clerk.get("/ovens/load").statusCode()).isEqualTo(403);
+        assertThat(clerk.get("/ovens/load").statusCode()).isEqualTo(200);
+        assertThat(clerk.get("/ovens/new").statusCode()).isEqualTo(403);
     }
 }
