@@ -64,7 +64,9 @@ final class LoggerYears {
     /** Looks at the whole file as the preview does, then imports it. */
     static int importFile(Database database, Path csv) throws IOException {
         LogSource source = () -> Files.newInputStream(csv);
-        Preview.of(source, Answers.NONE, BelowZero.UNKNOWN).orElseThrow();
+        if (Preview.of(source, Answers.NONE, BelowZero.UNKNOWN).isEmpty()) {
+            throw new IllegalStateException("no preview of " + csv);
+        }
         LogFile file = new LogFile(source, LayoutFinder.find(source).orElseThrow(), Answers.NONE, Bounds.ROOM);
         Desk desk = new Desk(database, Standard.load(Edition.J_STD_033D), (tx, topic) -> {});
         return new Import(desk, ZONE, new Source("bench", END, Optional.of("file")), done -> {})

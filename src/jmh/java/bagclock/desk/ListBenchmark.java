@@ -10,7 +10,6 @@ import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
-import org.openjdk.jmh.annotations.Level.Trial;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
@@ -44,7 +43,7 @@ public class ListBenchmark {
     private TestShop shop = new TestShop(database);
     private int calls;
 
-    @Setup(Trial)
+    @Setup
     public void fill() {
         for (int i = 0; i < DAY_OF_READINGS; i++) {
             shop.read(TestShop.BENCH, i / 12.0, 22, 40, TestShop.at(24));
@@ -58,7 +57,7 @@ public class ListBenchmark {
         });
     }
 
-    @TearDown(Trial)
+    @TearDown
     public void close() {
         database.close();
     }
