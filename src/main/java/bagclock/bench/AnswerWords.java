@@ -7,7 +7,6 @@ import bagclock.core.heat.BakeOffer;
 import bagclock.core.heat.Finding;
 import bagclock.core.heat.HeatPlan;
 import bagclock.core.heat.StepCode;
-import bagclock.core.heat.Verdict;
 import bagclock.core.standard.Life;
 import bagclock.desk.ItemView;
 import bagclock.ledger.Item;
@@ -18,17 +17,13 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
-import java.time.Duration;
 import java.time.Instant;
-import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Puts an answer into sentences. */
 final class AnswerWords {
-    private static final BigDecimal MS_PER_HOUR = BigDecimal.valueOf(3_600_000);
-
     private final Messages messages;
     private final Texts texts;
     private final AnswerTexts answers;
@@ -49,7 +44,7 @@ final class AnswerWords {
                 where(item),
                 answer.verdict().code(),
                 sentence(answer, now),
-                aside(answer, plan, now),
+                answers.aside(answer, plan.length(), now),
                 life(answer.floorLife().usedHours(), answer.floorLife().totalHours()),
                 answer.reasons().stream().map(this::reason).toList(),
                 answer.next().stream().map(step -> step(step, item)).toList(),
@@ -62,49 +57,8 @@ final class AnswerWords {
                         .toList());
     }
 
-    /** What to do, in one sentence that stands beside the verdict's word. */
     String sentence(Answer answer, Instant now) {
-        Optional<String> until = answer.until().map(at -> texts.at(at, now));
-        return switch (answer.verdict()) {
-            case CLEAR -> until.map(at -> messages.text("bench.until", at)).orElseGet(() -> deciding(answer));
-            case WAIT ->
-                until.map(at -> messages.text(isOver(answer, now) ? "bench.wait-over" : "bench.wait-until", at))
-                        .orElseGet(() -> deciding(answer));
-            case BAKE -> bakeFirst(answer);
-            case HOLD -> deciding(answer);
-        };
-    }
-
-    /** The bake has been long enough, but nobody has written down its end. */
-    private static boolean isOver(Answer answer, Instant now) {
-        return answer.until().filter(until -> !until.isAfter(now)).isPresent();
-    }
-
-    private String bakeFirst(Answer answer) {
-        return answer.bakes().stream()
-                .filter(BakeOffer::isAllowed)
-                .min(Comparator.comparing(BakeOffer::time))
-                .map(offer ->
-                        messages.text("bench.bake-first", hours(offer.time()), texts.temperature(offer.temperature())))
-                .orElseGet(() -> deciding(answer));
-    }
-
-    private String deciding(Answer answer) {
-        return answer.reasons().stream().findFirst().map(answers::finding).orElse("");
-    }
-
-    private String aside(Answer answer, HeatPlan plan, Instant now) {
-        if (answer.verdict() == Verdict.CLEAR) {
-            return answer.until()
-                    .filter(until -> until.isAfter(now))
-                    .map(until -> messages.text(
-                            "bench.left",
-                            texts.span(Duration.between(now, until)),
-                            texts.at(until.minus(plan.length()), now)))
-                    .orElse("");
-        }
-        boolean isSentence = answer.verdict() == Verdict.HOLD;
-        return isSentence ? "" : deciding(answer);
+        return answers.sentence(answer, now).orElse("");
     }
 
     /** The floor life in one sentence. */
@@ -124,8 +78,7 @@ final class AnswerWords {
     }
 
     private AnswerPart.Reason reason(Finding finding) {
-        String source = messages.text("bench.source", answers.source(finding), texts.part(answers.status(finding)));
-        return new AnswerPart.Reason(answers.finding(finding), source);
+        return new AnswerPart.Reason(answers.finding(finding), answers.because(finding));
     }
 
     private AnswerPart.Step step(StepCode step, Item item) {
@@ -167,10 +120,8 @@ final class AnswerWords {
     private AnswerPart.Bake bake(BakeOffer offer) {
         return new AnswerPart.Bake(
                 texts.temperature(offer.temperature()),
-                hours(offer.time()),
-                offer.maxHumidity()
-                        .map(rh -> messages.text("bench.bake.dry", texts.humidity(rh)))
-                        .orElseGet(() -> messages.text("bench.bake.any")),
+                answers.bakeTime(offer.time()),
+                answers.bakeHumidity(offer),
                 answers.bars(offer));
     }
 
@@ -196,13 +147,7 @@ final class AnswerWords {
                 .orElseGet(() -> messages.text("bench.trail.used-plain", hours));
     }
 
-    /** A bake's time is never shown shorter than it is. */
-    private String hours(Duration time) {
-        BigDecimal hours = BigDecimal.valueOf(time.toMillis()).divide(MS_PER_HOUR, 2, RoundingMode.CEILING);
-        return messages.text("span.hours", plain(hours));
-    }
-
-    /** Nor is what was used. */
+    /** What was used is never shown shorter than it is. */
     private static String used(BigDecimal hours) {
         return plain(hours.setScale(2, RoundingMode.CEILING));
     }

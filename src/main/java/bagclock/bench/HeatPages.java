@@ -100,7 +100,7 @@ final class HeatPages {
     private String sentence(KeptAnswer answer) {
         boolean isClear = answer.verdict() == Verdict.CLEAR;
         return answer.until()
-                .map(until -> messages.text(isClear ? "bench.until" : "bench.wait-until", texts.at(until)))
+                .map(until -> messages.text(isClear ? "answer.until" : "answer.wait-until", texts.at(until)))
                 .orElseGet(() ->
                         answer.reasons().stream().findFirst().map(this::words).orElse(""));
     }
@@ -114,7 +114,7 @@ final class HeatPages {
     private AnswerPart.Reason reason(KeptAnswer.Reason reason) {
         String source = reason.source()
                 .map(from -> messages.text(
-                        "bench.source", from, reason.status().map(texts::part).orElse("")))
+                        "answer.source", from, reason.status().map(texts::part).orElse("")))
                 .orElse("");
         return new AnswerPart.Reason(words(reason), source);
     }

@@ -11,18 +11,14 @@ import bagclock.platform.AnswerTexts;
 import bagclock.platform.Messages;
 import bagclock.platform.Names;
 import bagclock.platform.Texts;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 
 /** Puts answers about boards and refusals into words. */
 final class BoardWords {
     private static final int MOST_PARTS = 40;
-    private static final BigDecimal MS_PER_HOUR = BigDecimal.valueOf(3_600_000);
 
     private final Texts texts;
     private final Messages messages;
@@ -78,7 +74,7 @@ final class BoardWords {
         return new AnswerBox(
                 whole.verdict().code(),
                 sentence(whole, now),
-                aside(whole, length, now),
+                answers.aside(whole, length, now),
                 reply.notices().stream()
                         .map(notice -> messages.text("boards.notice." + notice.name()))
                         .toList(),
@@ -96,7 +92,7 @@ final class BoardWords {
         return new AnswerBox(
                 answer.verdict().code(),
                 sentence(answer, now),
-                aside(answer, length, now),
+                answers.aside(answer, length, now),
                 List.of(),
                 answer.reasons().stream().map(this::reason).toList(),
                 answer.bakes().stream().map(this::bake).toList(),
@@ -118,60 +114,23 @@ final class BoardWords {
 
     /** Until when, or what first. */
     String sentence(Answer answer, Instant now) {
-        Optional<String> until = answer.until().map(at -> texts.at(at, now));
-        return switch (answer.verdict()) {
-            case CLEAR -> until.map(at -> messages.text("bench.until", at)).orElseGet(() -> deciding(answer));
-            case WAIT -> until.map(at -> messages.text("bench.wait-until", at)).orElseGet(() -> deciding(answer));
-            case BAKE -> bakeFirst(answer);
-            case HOLD -> deciding(answer);
-        };
-    }
-
-    private String bakeFirst(Answer answer) {
-        return answer.bakes().stream()
-                .filter(BakeOffer::isAllowed)
-                .min(Comparator.comparing(BakeOffer::time))
-                .map(offer ->
-                        messages.text("bench.bake-first", hours(offer.time()), texts.temperature(offer.temperature())))
-                .orElseGet(() -> deciding(answer));
-    }
-
-    private String deciding(Answer answer) {
-        return answer.reasons().stream()
-                .findFirst()
-                .map(answers::finding)
-                .orElseGet(() -> messages.text("boards.nothing-above-200"));
-    }
-
-    private String aside(Answer answer, Duration length, Instant now) {
-        if (answer.verdict() == Verdict.CLEAR) {
-            return answer.until()
-                    .filter(until -> until.isAfter(now))
-                    .map(until -> messages.text(
-                            "bench.left", texts.span(Duration.between(now, until)), texts.at(until.minus(length), now)))
-                    .orElse("");
-        }
-        return answer.verdict() == Verdict.HOLD ? "" : deciding(answer);
+        return answers.sentence(answer, now).orElseGet(() -> messages.text("boards.nothing-above-200"));
     }
 
     private AnswerBox.Reason reason(Finding finding) {
-        String source = messages.text("bench.source", answers.source(finding), texts.part(answers.status(finding)));
-        return new AnswerBox.Reason(answers.finding(finding), source);
+        return new AnswerBox.Reason(answers.finding(finding), answers.because(finding));
     }
 
     private AnswerBox.Bake bake(BakeOffer offer) {
         return new AnswerBox.Bake(
                 texts.temperature(offer.temperature()),
                 hours(offer.time()),
-                offer.maxHumidity()
-                        .map(rh -> messages.text("bench.bake.dry", texts.humidity(rh)))
-                        .orElseGet(() -> messages.text("bench.bake.any")),
+                answers.bakeHumidity(offer),
                 answers.bars(offer));
     }
 
     /** A bake's time is never shown shorter than it is. */
     String hours(Duration time) {
-        BigDecimal hours = BigDecimal.valueOf(time.toMillis()).divide(MS_PER_HOUR, 2, RoundingMode.CEILING);
-        return messages.text("span.hours", hours.stripTrailingZeros().toPlainString());
+        return answers.bakeTime(time);
     }
 }

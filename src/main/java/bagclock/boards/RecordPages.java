@@ -117,7 +117,7 @@ final class RecordPages {
         boolean isClear = answer.verdict() == Verdict.CLEAR;
         return answer.until()
                 .map(until -> words.text(
-                        isClear ? "bench.until" : "bench.wait-until",
+                        isClear ? "answer.until" : "answer.wait-until",
                         words.texts().at(until)))
                 .orElseGet(() -> answer.reasons().stream()
                         .findFirst()
@@ -134,7 +134,7 @@ final class RecordPages {
     private AnswerBox.Reason reason(KeptAnswer.Reason reason) {
         String source = reason.source()
                 .map(from -> words.text(
-                        "bench.source",
+                        "answer.source",
                         from,
                         reason.status().map(words.texts()::part).orElse("")))
                 .orElse("");

@@ -1,18 +1,27 @@
 package bagclock.platform;
 
 import bagclock.core.Refusal;
+import bagclock.core.heat.Answer;
 import bagclock.core.heat.Assumption;
 import bagclock.core.heat.BakeOffer;
 import bagclock.core.heat.Finding;
 import bagclock.core.heat.StepCode;
 import bagclock.core.standard.Citation;
 import bagclock.core.standard.Status;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The words of an answer, in the language of the bundle and the zone of the texts. */
 public final class AnswerTexts {
+    private static final BigDecimal MS_PER_HOUR = BigDecimal.valueOf(3_600_000);
+
     private final Messages messages;
     private final Texts texts;
 
@@ -32,6 +41,11 @@ public final class AnswerTexts {
         return finding.citation().map(AnswerTexts::cell).orElse(finding.code().source());
     }
 
+    /** Where the reason stands, and how far that may be trusted, in one sentence. */
+    public String because(Finding finding) {
+        return messages.text("answer.source", source(finding), texts.part(status(finding)));
+    }
+
     private static String cell(Citation citation) {
         String place = Stream.of(citation.document(), citation.table(), citation.row(), citation.column())
                 .filter(word -> !word.isEmpty())
@@ -42,6 +56,65 @@ public final class AnswerTexts {
     /** How far its source may be trusted. */
     public Status status(Finding finding) {
         return finding.citation().map(Citation::status).orElse(finding.code().status());
+    }
+
+    /** Until when the heat must end, when it mends itself, or which bake comes first; empty without a reason. */
+    public Optional<String> sentence(Answer answer, Instant now) {
+        Optional<String> timed = switch (answer.verdict()) {
+            case CLEAR -> answer.until().map(at -> messages.text("answer.until", texts.at(at, now)));
+            case WAIT ->
+                answer.until()
+                        .map(at -> messages.text(
+                                at.isAfter(now) ? "answer.wait-until" : "answer.wait-over", texts.at(at, now)));
+            case BAKE -> bakeFirst(answer);
+            case HOLD -> Optional.empty();
+        };
+        return timed.or(() -> deciding(answer));
+    }
+
+    private Optional<String> bakeFirst(Answer answer) {
+        return answer.bakes().stream()
+                .filter(BakeOffer::isAllowed)
+                .min(Comparator.comparing(BakeOffer::time))
+                .map(offer -> messages.text(
+                        "answer.bake-first", bakeTime(offer.time()), texts.temperature(offer.temperature())));
+    }
+
+    private Optional<String> deciding(Answer answer) {
+        return answer.reasons().stream().findFirst().map(this::finding);
+    }
+
+    /**
+     * What stands under the sentence: the time left, or why it is not clear; empty where the sentence says it.
+     *
+     * @param length of the heat
+     */
+    public String aside(Answer answer, Duration length, Instant now) {
+        return switch (answer.verdict()) {
+            case CLEAR ->
+                answer.until()
+                        .filter(until -> until.isAfter(now))
+                        .map(until -> messages.text(
+                                "answer.left",
+                                texts.span(Duration.between(now, until)),
+                                texts.at(until.minus(length), now)))
+                        .orElse("");
+            case WAIT, BAKE -> deciding(answer).orElse("");
+            case HOLD -> "";
+        };
+    }
+
+    /** For example {@code 7.5 h}; never shown shorter than it is. */
+    public String bakeTime(Duration time) {
+        BigDecimal hours = BigDecimal.valueOf(time.toMillis()).divide(MS_PER_HOUR, 2, RoundingMode.CEILING);
+        return messages.text("span.hours", hours.stripTrailingZeros().toPlainString());
+    }
+
+    /** How dry the oven must be. */
+    public String bakeHumidity(BakeOffer offer) {
+        return offer.maxHumidity()
+                .map(most -> messages.text("answer.bake-dry", texts.humidity(most)))
+                .orElseGet(() -> messages.text("answer.bake-any"));
     }
 
     /** What to do. */

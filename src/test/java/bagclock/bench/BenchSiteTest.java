@@ -73,6 +73,7 @@ class BenchSiteTest {
     @CsvSource({
         "T-418, bake, Bake, Bake it first: ",
         "T-431, wait, Wait, Wait until ",
+        "R-433, wait, Wait, Baked long enough since ",
         "R-401, hold, Hold, The bag is still closed."
     })
     void everyOtherVerdictIsAWordAndASentence(String tag, String verdict, String word, String sentence) {
