@@ -2,12 +2,9 @@ package bagclock.boards;
 
 import bagclock.core.Reason;
 import bagclock.core.Refusal;
+import bagclock.platform.CsvText;
 import bagclock.register.BoardType.Spot;
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -56,23 +53,12 @@ record PartsList(List<Line> good, List<BadLine> bad) {
 
     /** Reads a list; never fails, what can't be read is named. */
     static PartsList read(String text) {
-        String body = text.startsWith("\uFEFF") ? text.substring(1) : text;
+        CsvText csv = CsvText.of(text, "\t;");
         Reading reading = new Reading();
-        try (CsvReader<CsvRecord> lines =
-                CsvReader.builder().fieldSeparator(separator(body)).ofCsvRecord(body)) {
-            lines.forEach(reading::take);
-        } catch (CsvParseException failure) {
+        if (!csv.read(reading::take)) {
             reading.bad.add(new BadLine(reading.last + 1, "", Refusal.of(Reason.FILE_UNREADABLE)));
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
         }
         return new PartsList(reading.good, reading.bad);
-    }
-
-    /** The separator of the columns is the first of these that the head line has. */
-    private static char separator(String text) {
-        String head = text.lines().findFirst().orElse("");
-        return head.indexOf('\t') >= 0 ? '\t' : head.indexOf(';') >= 0 ? ';' : ',';
     }
 
     /** Every location with its part number. */
@@ -101,13 +87,21 @@ record PartsList(List<Line> good, List<BadLine> bad) {
                         .filter(column -> !head.contains(column))
                         .forEach(this::missing);
             } else if (readable && csv.getFields().stream().anyMatch(field -> !field.isBlank())) {
-                read(csv);
+                line(csv);
             }
         }
 
         private void missing(String column) {
             readable = false;
             bad.add(new BadLine(last, column, Refusal.of(Reason.COLUMN_MISSING, column)));
+        }
+
+        private void line(CsvRecord csv) {
+            if (csv.getFieldCount() == head.size()) {
+                read(csv);
+            } else {
+                refuse("", Reason.LINE_OF_OTHER_LENGTH, csv.getFieldCount(), head.size());
+            }
         }
 
         private void read(CsvRecord csv) {
@@ -132,9 +126,7 @@ record PartsList(List<Line> good, List<BadLine> bad) {
 
         private String field(CsvRecord csv, String column) {
             int index = head.indexOf(column);
-            return index >= 0 && index < csv.getFieldCount()
-                    ? csv.getField(index).strip()
-                    : "";
+            return index < 0 ? "" : csv.getField(index).strip();
         }
 
         private Optional<String> part(String text) {

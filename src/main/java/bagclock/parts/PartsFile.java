@@ -2,13 +2,9 @@ package bagclock.parts;
 
 import bagclock.core.Reason;
 import bagclock.core.Refusal;
+import bagclock.platform.CsvText;
 import bagclock.register.PartType;
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
-import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -62,28 +58,12 @@ record PartsFile(List<Line> good, List<BadLine> bad, List<String> unknownColumns
      * @param known the part type of this number, if there is one
      */
     static PartsFile read(String text, Function<String, Optional<PartType>> known) {
-        String body = text.startsWith("\uFEFF") ? text.substring(1) : text;
+        CsvText csv = CsvText.of(text, "\t;");
         Lines lines = new Lines(known);
-        try (CsvReader<CsvRecord> reader = CsvReader.builder()
-                .fieldSeparator(separator(body))
-                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
-                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
-                .ofCsvRecord(body)) {
-            reader.forEach(lines::take);
-        } catch (CsvParseException failure) {
+        if (!csv.read(lines::take)) {
             lines.bad.add(new BadLine(lines.last + 1, "", Refusal.of(Reason.FILE_UNREADABLE)));
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
         }
         return new PartsFile(lines.good, lines.bad, lines.unknown);
-    }
-
-    private static char separator(String text) {
-        String head = text.lines().findFirst().orElse("");
-        if (head.indexOf('\t') >= 0) {
-            return '\t';
-        }
-        return head.indexOf(';') >= 0 ? ';' : ',';
     }
 
     private static final class Lines {

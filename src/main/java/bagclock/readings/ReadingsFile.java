@@ -5,9 +5,8 @@ import bagclock.core.Refusal;
 import bagclock.core.exposure.Air;
 import bagclock.core.exposure.Zone;
 import bagclock.core.exposure.ZoneLog.Reading;
+import bagclock.platform.CsvText;
 import bagclock.readings.Kept.BadLine;
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import java.time.DateTimeException;
 import java.time.Instant;
@@ -45,21 +44,12 @@ public record ReadingsFile(List<ZoneReading> good, List<BadLine> bad) {
      * @param siteZone where times without an offset are at home
      */
     public static ReadingsFile read(String text, Set<Zone> zones, ZoneId siteZone) {
-        String body = text.startsWith("\uFEFF") ? text.substring(1) : text;
-        Lines lines = new Lines(zones, siteZone, isSemicolons(body));
-        try (CsvReader<CsvRecord> reader =
-                CsvReader.builder().fieldSeparator(lines.semicolons ? ';' : ',').ofCsvRecord(body)) {
-            reader.forEach(lines::take);
-        } catch (CsvParseException failure) {
+        CsvText csv = CsvText.of(text, ";");
+        Lines lines = new Lines(zones, siteZone, csv.separator() == ';');
+        if (!csv.read(lines::take)) {
             lines.bad.add(new BadLine(lines.last + 1, "", Refusal.of(Reason.FILE_UNREADABLE)));
-        } catch (java.io.IOException impossible) {
-            throw new java.io.UncheckedIOException(impossible);
         }
         return new ReadingsFile(lines.good, lines.bad);
-    }
-
-    private static boolean isSemicolons(String text) {
-        return text.lines().findFirst().filter(head -> head.indexOf(';') >= 0).isPresent();
     }
 
     private static final class Lines {
@@ -85,6 +75,8 @@ public record ReadingsFile(List<ZoneReading> good, List<BadLine> bad) {
                         .map(name -> name.strip().toLowerCase(Locale.ROOT))
                         .toList();
                 COLUMNS.stream().filter(column -> !head.contains(column)).forEach(this::missing);
+            } else if (readable && csv.getFieldCount() != head.size()) {
+                refuse("", Reason.LINE_OF_OTHER_LENGTH, csv.getFieldCount(), head.size());
             } else if (readable) {
                 read(csv);
             }
@@ -107,8 +99,7 @@ public record ReadingsFile(List<ZoneReading> good, List<BadLine> bad) {
         }
 
         private String field(CsvRecord csv, String column) {
-            int index = head.indexOf(column);
-            return index < csv.getFieldCount() ? csv.getField(index).strip() : "";
+            return csv.getField(head.indexOf(column)).strip();
         }
 
         private Optional<Zone> zone(String text) {

@@ -4,11 +4,9 @@ import bagclock.core.Reason;
 import bagclock.core.Refusal;
 import bagclock.core.standard.CellKey;
 import bagclock.core.standard.Table;
+import bagclock.platform.CsvText;
 import bagclock.register.ComparedCell;
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
-import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -79,19 +77,10 @@ record ConfirmationsFile(List<Line> good, List<BadLine> bad, List<String> unknow
      * @param today no comparison is later
      */
     static ConfirmationsFile read(String text, CellValues values, LocalDate today) {
-        String body = text.startsWith("\uFEFF") ? text.substring(1) : text;
-        boolean semicolons = body.lines().findFirst().orElse("").indexOf(';') >= 0;
+        CsvText csv = CsvText.of(text, ";");
         Lines lines = new Lines(values, today);
-        try (CsvReader<CsvRecord> reader = CsvReader.builder()
-                .fieldSeparator(semicolons ? ';' : ',')
-                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
-                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
-                .ofCsvRecord(body)) {
-            reader.forEach(lines::take);
-        } catch (CsvParseException failure) {
+        if (!csv.read(lines::take)) {
             lines.bad.add(new BadLine(lines.last + 1, "", Refusal.of(Reason.FILE_UNREADABLE)));
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
         }
         return new ConfirmationsFile(lines.good, lines.bad, lines.unknown);
     }

@@ -45,6 +45,20 @@ class PartsListTest {
         });
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {"A-1,2", "A-1,2,R1,R2"})
+    void aLineOfOtherLengthIsNamedAndTheNextIsRead(String line) {
+        PartsList list = PartsList.read(HEAD + line + "\nB-1,1,U1\n");
+
+        assertThat(list.spots()).containsExactly(new Spot("U1", "B-1"));
+        assertThat(list.bad()).singleElement().satisfies(bad -> {
+            assertThat(bad.line()).isEqualTo(2);
+            assertThat(bad.refusal().reason()).isEqualTo(Reason.LINE_OF_OTHER_LENGTH);
+        });
+    }
+
     @Test
     void aLocationTwiceIsNamedAtItsSecondLine() {
         PartsList list = PartsList.read(HEAD + "A-1,2,R1-R2\nB-1,1,R2\n");

@@ -16,6 +16,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ReadingsTest extends OnBothDatabases {
     private static final Zone BENCH = new Zone("Z-BENCH");
@@ -170,6 +172,20 @@ class ReadingsTest extends OnBothDatabases {
                 .containsExactly(Instant.parse("2026-03-02T01:00:00Z"), Instant.parse("2026-03-02T02:00:00Z"));
         assertThat(file.bad()).extracting(BadLine::line).containsExactly(4L, 5L, 6L, 6L);
         assertThat(file.bad()).extracting(BadLine::column).containsExactly("zone", "time", "temperature", "humidity");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Z-BENCH,2026-03-02T01:00:00Z,22,5,40", "Z-BENCH,2026-03-02T01:00:00Z,22"})
+    void aLineOfOtherLengthIsNamedAndTheNextIsRead(String line) {
+        String text = "zone,time,temperature,humidity\n" + line + "\nZ-BENCH,2026-03-02T02:00:00Z,22.5,41\n";
+        ReadingsFile file = ReadingsFile.read(text, Set.of(BENCH), ZoneId.of("UTC"));
+
+        assertThat(file.good().stream().map(good -> good.reading().at()))
+                .containsExactly(Instant.parse("2026-03-02T02:00:00Z"));
+        assertThat(file.bad()).singleElement().satisfies(bad -> {
+            assertThat(bad.line()).isEqualTo(2);
+            assertThat(bad.refusal().reason()).isEqualTo(Reason.LINE_OF_OTHER_LENGTH);
+        });
     }
 
     @Test
