@@ -1,15 +1,11 @@
 package bagclock.boards;
 
-import bagclock.core.standard.Body;
-import bagclock.core.standard.BodyKind;
-import bagclock.core.standard.CarrierLimit;
-import bagclock.core.standard.MakerRules;
 import bagclock.core.standard.Part;
-import bagclock.core.standard.Rating;
 import bagclock.platform.Entered;
 import bagclock.platform.Messages;
 import bagclock.platform.NotThere;
 import bagclock.platform.Role;
+import bagclock.platform.SentText;
 import bagclock.platform.Texts;
 import bagclock.platform.Visit;
 import bagclock.register.BoardType;
@@ -19,10 +15,6 @@ import bagclock.register.Versioned;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import io.javalin.http.UploadedFile;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -150,7 +142,7 @@ final class TypeRoutes {
     private void importParts(Context ctx) {
         Instant now = rooms.now();
         Versioned<BoardType> type = type(rooms, ctx, now);
-        String text = text(ctx);
+        String text = SentText.withReplacements(ctx);
         String based = Optional.ofNullable(ctx.formParam(TypeForm.BASED_ON)).orElse("");
         int basedOn = based.matches("\\d{1,9}")
                 ? Integer.parseInt(based)
@@ -190,33 +182,6 @@ final class TypeRoutes {
                 .findFirst()
                 .map(words -> words.length() > 200 ? words.substring(0, 200) : words)
                 .orElse("");
-        Part part = new Part(
-                List.of(new Rating(Optional.empty(), Optional.empty())),
-                new Body(
-                        BodyKind.UNKNOWN,
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty()),
-                MakerRules.NONE,
-                Optional.empty(),
-                new CarrierLimit.Unknown(),
-                Part.Prior.NONE);
-        return new PartType(number, "", description, new PartType.Source("", ""), part);
-    }
-
-    /** The file if one was sent, else what was pasted. */
-    private static String text(Context ctx) {
-        UploadedFile file = ctx.uploadedFile("file");
-        if (file == null || file.size() == 0) {
-            return Optional.ofNullable(ctx.formParam("text")).orElse("");
-        }
-        try (var content = file.content()) {
-            return new String(content.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException failure) {
-            throw new UncheckedIOException(failure);
-        }
+        return new PartType(number, "", description, new PartType.Source("", ""), Part.UNKNOWN);
     }
 }

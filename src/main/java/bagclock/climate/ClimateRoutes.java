@@ -9,6 +9,7 @@ import bagclock.platform.Entered;
 import bagclock.platform.Messages;
 import bagclock.platform.Pages;
 import bagclock.platform.Role;
+import bagclock.platform.SentText;
 import bagclock.platform.Texts;
 import bagclock.platform.Visit;
 import bagclock.readings.Kept;
@@ -20,10 +21,6 @@ import bagclock.register.Versioned;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import io.javalin.http.UploadedFile;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.HashMap;
@@ -131,7 +128,7 @@ public final class ClimateRoutes {
 
     private void read(Context ctx) {
         Instant now = clock.instant();
-        String text = text(ctx);
+        String text = SentText.withReplacements(ctx);
         if (text.isBlank()) {
             pages.refuse(ctx, imports.missing(codes()));
             return;
@@ -148,19 +145,6 @@ public final class ClimateRoutes {
             ctx.redirect("/climate?done=imported", HttpStatus.SEE_OTHER);
         } else {
             pages.refuse(ctx, imports.refused(kept, codes()));
-        }
-    }
-
-    /** The file if one was sent, else what was pasted. */
-    private static String text(Context ctx) {
-        UploadedFile file = ctx.uploadedFile("file");
-        if (file == null || file.size() == 0) {
-            return Optional.ofNullable(ctx.formParam("text")).orElse("");
-        }
-        try (var content = file.content()) {
-            return new String(content.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException failure) {
-            throw new UncheckedIOException(failure);
         }
     }
 

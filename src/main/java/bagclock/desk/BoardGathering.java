@@ -10,12 +10,7 @@ import bagclock.core.heat.BoardQuestion.Fate;
 import bagclock.core.heat.BoardQuestion.Location;
 import bagclock.core.heat.HeatPlan.Purpose;
 import bagclock.core.quantity.Celsius;
-import bagclock.core.standard.Body;
-import bagclock.core.standard.BodyKind;
-import bagclock.core.standard.CarrierLimit;
-import bagclock.core.standard.MakerRules;
 import bagclock.core.standard.Part;
-import bagclock.core.standard.Rating;
 import bagclock.ledger.BoardLedger;
 import bagclock.ledger.Item;
 import bagclock.ledger.Ledger;
@@ -257,12 +252,12 @@ final class BoardGathering {
             return register.partType(tx, number, ask.at())
                     .map(fact -> noted("part type " + number, fact))
                     .map(PartType::part)
-                    .orElse(UNKNOWN_PART);
+                    .orElse(Part.UNKNOWN);
         }
 
         private void unlisted() {
             notices.add(BoardNotice.TYPE_UNKNOWN);
-            add(OTHER_PARTS, UNKNOWN_PART, List.of(), Fate.STAYS);
+            add(OTHER_PARTS, Part.UNKNOWN, List.of(), Fate.STAYS);
         }
 
         private void placed() {
@@ -274,7 +269,7 @@ final class BoardGathering {
             } else {
                 Part part = type.flatMap(known -> known.partAt(ask.location()))
                         .map(this::part)
-                        .orElse(UNKNOWN_PART);
+                        .orElse(Part.UNKNOWN);
                 add(ask.location(), part, List.of(), Fate.PLACED);
             }
         }
@@ -318,19 +313,4 @@ final class BoardGathering {
                         .ifPresent(last -> lines.put(zone.name(), zone.name() + "\t" + log.size() + "\t" + last)));
         return List.copyOf(lines.values());
     }
-
-    private static final Part UNKNOWN_PART = new Part(
-            List.of(new Rating(Optional.empty(), Optional.empty())),
-            new Body(
-                    BodyKind.UNKNOWN,
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.empty()),
-            MakerRules.NONE,
-            Optional.empty(),
-            new CarrierLimit.Unknown(),
-            Part.Prior.NONE);
 }

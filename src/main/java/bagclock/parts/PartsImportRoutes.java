@@ -6,6 +6,7 @@ import bagclock.desk.Desk;
 import bagclock.platform.ChangedMeanwhile;
 import bagclock.platform.Pages;
 import bagclock.platform.Role;
+import bagclock.platform.SentText;
 import bagclock.platform.Visit;
 import bagclock.register.Change;
 import bagclock.register.PartType;
@@ -14,12 +15,6 @@ import bagclock.register.Versioned;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import io.javalin.http.UploadedFile;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.LinkedHashMap;
@@ -53,7 +48,7 @@ final class PartsImportRoutes {
 
     private void read(Context ctx) {
         Instant now = clock.instant();
-        Optional<String> text = text(ctx);
+        Optional<String> text = SentText.of(ctx);
         if (text.isEmpty()) {
             pages.refuse(ctx, previews.empty("", words.texts().refusal(Refusal.of(Reason.FILE_UNREADABLE))));
             return;
@@ -101,24 +96,6 @@ final class PartsImportRoutes {
             return true;
         } catch (ChangedMeanwhile lost) {
             return false;
-        }
-    }
-
-    /** The file if one was sent, else what was pasted; empty for a file that is no UTF-8 text. */
-    private static Optional<String> text(Context ctx) {
-        UploadedFile file = ctx.uploadedFile("file");
-        if (file == null || file.size() == 0) {
-            return Optional.of(Optional.ofNullable(ctx.formParam("text")).orElse(""));
-        }
-        try (var content = file.content()) {
-            return Optional.of(StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(content.readAllBytes()))
-                    .toString());
-        } catch (CharacterCodingException notText) {
-            return Optional.empty();
-        } catch (IOException failure) {
-            throw new UncheckedIOException(failure);
         }
     }
 }

@@ -9,6 +9,7 @@ import bagclock.platform.ChangedMeanwhile;
 import bagclock.platform.Entered;
 import bagclock.platform.Pages;
 import bagclock.platform.Role;
+import bagclock.platform.SentText;
 import bagclock.platform.Visit;
 import bagclock.register.Change;
 import bagclock.register.ComparedCell;
@@ -16,12 +17,6 @@ import bagclock.tables.TablesRoutes.SiteWords;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import io.javalin.http.UploadedFile;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -65,7 +60,7 @@ final class ConfirmationsRoutes {
 
     private void read(Context ctx) {
         Instant now = site.clock().instant();
-        Optional<String> text = text(ctx);
+        Optional<String> text = SentText.of(ctx);
         if (text.isEmpty()) {
             pages.refuse(ctx, previews.empty(site.texts().refusal(Refusal.of(Reason.FILE_UNREADABLE))));
             return;
@@ -102,22 +97,6 @@ final class ConfirmationsRoutes {
             return true;
         } catch (ChangedMeanwhile lost) {
             return false;
-        }
-    }
-
-    /** The file if one was sent, else what was pasted; empty for a file that is no UTF-8 text. */
-    private static Optional<String> text(Context ctx) {
-        UploadedFile file = ctx.uploadedFile("file");
-        if (file == null || file.size() == 0) {
-            return Optional.of(Optional.ofNullable(ctx.formParam("text")).orElse(""));
-        }
-        try (var content = file.content()) {
-            ByteBuffer bytes = ByteBuffer.wrap(content.readAllBytes());
-            return Optional.of(StandardCharsets.UTF_8.newDecoder().decode(bytes).toString());
-        } catch (CharacterCodingException notText) {
-            return Optional.empty();
-        } catch (IOException failure) {
-            throw new UncheckedIOException(failure);
         }
     }
 }

@@ -31,6 +31,22 @@ public record Part(
         public static final Prior NONE = new Prior(Duration.ZERO, 0, 0);
     }
 
+    /** A part of which nothing is known: every answer about it is the strictest. */
+    public static final Part UNKNOWN = new Part(
+            List.of(new Rating(Optional.empty(), Optional.empty())),
+            new Body(
+                    BodyKind.UNKNOWN,
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty()),
+            MakerRules.NONE,
+            Optional.empty(),
+            new CarrierLimit.Unknown(),
+            Prior.NONE);
+
     /** Refuses an empty list of ratings. */
     public Part {
         ratings = List.copyOf(ratings);
