@@ -25,7 +25,6 @@ import java.util.stream.Collectors;
 
 /** One load: when it came to temperature, and taking it out. */
 final class RunRoutes {
-    private static final Role[] LOADERS = Role.signedIn();
     private static final String KEY = "key";
     private static final String HOT_AT = "hotAt";
     private static final String TO = "to";
@@ -52,8 +51,8 @@ final class RunRoutes {
 
     void register(RoutesConfig routes) {
         routes.get("/ovens/{code}/loads/{at}", this::show, Role.signedIn());
-        routes.post("/ovens/{code}/loads/{at}/hot", this::noteHot, LOADERS);
-        routes.post("/ovens/{code}/loads/{at}/out", this::unload, LOADERS);
+        routes.post("/ovens/{code}/loads/{at}/hot", this::noteHot, Role.signedIn());
+        routes.post("/ovens/{code}/loads/{at}/out", this::unload, Role.signedIn());
     }
 
     private Load load(Context ctx, Instant now) {
