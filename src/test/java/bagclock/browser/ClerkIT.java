@@ -2,66 +2,24 @@ package bagclock.browser;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 
-import bagclock.HandClock;
-import bagclock.Site;
 import bagclock.Visitor;
-import bagclock.platform.Engine;
 import bagclock.platform.Role;
-import bagclock.platform.Settings;
 import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.Locator;
-import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Page.GetByRoleOptions;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
-import java.nio.file.Path;
 import java.time.Duration;
-import java.time.Instant;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The clerk's journey, with a hand scanner and without a mouse where the work has none. */
-class ClerkIT {
-    private static final HandClock CLOCK = new HandClock(Instant.parse("2026-03-12T14:20:00Z"));
-
-    private static Site site;
-    private static Browser browser;
-
-    private Page page;
-
-    @BeforeAll
-    static void start() {
-        site = Site.demo(
-                new Settings("localhost", 0, Path.of("target"), Engine.H2.freshUrl(), ZoneId.of("UTC"), true), CLOCK);
-        browser = Browser.start();
-    }
-
-    @AfterAll
-    static void stop() {
-        browser.close();
-        site.close();
-    }
-
-    @AfterEach
-    void closePage() {
-        page.context().close();
-    }
-
+class ClerkIT extends Journey {
     private void signIn(NewContextOptions options) {
-        page = browser.browser().newContext(options).newPage();
-        open("/sign-in");
-        button("Stockroom clerk").click();
-    }
-
-    private void open(String path) {
-        page.navigate("http://localhost:" + site.port() + path);
+        signIn(options, "Stockroom clerk");
     }
 
     /** A burst of a hand scanner that ends with Enter, wherever the focus is. */
@@ -121,7 +79,7 @@ class ClerkIT {
         button("Record it").click();
         assertThat(page.locator(".banner")).containsText("Recorded.");
         assertThat(heading("Hold")).isVisible();
-        CLOCK.passes(Duration.ofMinutes(1));
+        clock.passes(Duration.ofMinutes(1));
     }
 
     private void openBag(String reel) {
@@ -139,7 +97,7 @@ class ClerkIT {
         button("Record it").click();
         assertThat(heading("Clear")).isVisible();
         assertThat(page.locator(".sentence").first()).containsText("Heat must end by");
-        CLOCK.passes(Duration.ofMinutes(1));
+        clock.passes(Duration.ofMinutes(1));
     }
 
     private void move(String reel) {
@@ -149,7 +107,7 @@ class ClerkIT {
         Accessibility.check(page);
         scan("DRY-5");
         assertThat(page.getByRole(AriaRole.STATUS)).containsText(reel + " is now at Dry cabinet by the line.");
-        CLOCK.passes(Duration.ofMinutes(1));
+        clock.passes(Duration.ofMinutes(1));
         button("Take the last one back").click();
         assertThat(page.getByRole(AriaRole.STATUS)).containsText("Taken back");
         scan("NOTHING-4");
@@ -196,7 +154,7 @@ class ClerkIT {
         page.waitForLoadState();
         Locator asOf = page.locator("#wall-now time");
         String before = asOf.textContent();
-        CLOCK.passes(Duration.ofMinutes(7));
+        clock.passes(Duration.ofMinutes(7));
         Visitor clerk = Visitor.ofDemo(site.port(), Role.CLERK);
         clerk.submit("/items/R-414/acts/move", "/items/R-414/acts/move", "place", "LINE", "at", "2026-03-12T14:00");
         assertThat(asOf).not().hasText(before);

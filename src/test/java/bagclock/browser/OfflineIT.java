@@ -3,6 +3,7 @@ package bagclock.browser;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 
 import bagclock.HandClock;
+import bagclock.OpenBag;
 import bagclock.Site;
 import bagclock.Visitor;
 import bagclock.platform.Engine;
@@ -57,37 +58,7 @@ class OfflineIT {
 
     private Visitor stationWithAnOpenBag(String tag) {
         Visitor other = Visitor.ofDemo(site.port(), Role.CLERK);
-        other.submit(
-                "/stock/receive",
-                "/stock/receive",
-                "type",
-                "SNR-1003",
-                "quantity",
-                "40",
-                "tag",
-                tag,
-                "origin",
-                "pack",
-                "sealedAt",
-                "2026-02-01T00:00",
-                "at",
-                "2026-02-03T09:00");
-        String path = "/items/" + tag + "/acts/open";
-        other.submit(
-                path,
-                path,
-                "spot5",
-                "dry",
-                "spot10",
-                "dry",
-                "spot60",
-                "dry",
-                "bag",
-                "sound",
-                "place",
-                "LINE",
-                "at",
-                "2026-03-12T10:00");
+        OpenBag.at(other, tag);
         return other;
     }
 

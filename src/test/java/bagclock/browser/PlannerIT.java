@@ -2,65 +2,19 @@ package bagclock.browser;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 
-import bagclock.HandClock;
-import bagclock.Site;
-import bagclock.platform.Engine;
-import bagclock.platform.Settings;
 import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.Locator;
-import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Page.GetByRoleOptions;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
-import java.nio.file.Path;
 import java.time.Duration;
-import java.time.Instant;
-import java.time.ZoneId;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The planner's journey: from the queue into an oven and out again; and the climate of the shop. */
-class PlannerIT {
-    private static final HandClock CLOCK = new HandClock(Instant.parse("2026-03-12T14:20:00Z"));
-
-    private static Site site;
-    private static Browser browser;
-
-    private Page page;
-
-    @BeforeAll
-    static void start() {
-        site = Site.demo(
-                new Settings("localhost", 0, Path.of("target"), Engine.H2.freshUrl(), ZoneId.of("UTC"), true), CLOCK);
-        browser = Browser.start();
-    }
-
-    @AfterAll
-    static void stop() {
-        browser.close();
-        site.close();
-    }
-
-    @AfterEach
-    void closePage() {
-        page.context().close();
-    }
-
-    private void signIn(NewContextOptions options, String role) {
-        page = browser.browser().newContext(options).newPage();
-        page.navigate("http://localhost:" + site.port() + "/sign-in");
-        page.getByRole(AriaRole.BUTTON, new GetByRoleOptions().setName(role)).click();
-    }
-
-    private void open(String path) {
-        page.navigate("http://localhost:" + site.port() + path);
-    }
-
+class PlannerIT extends Journey {
     private Locator link(String name) {
         return page.getByRole(AriaRole.LINK, new GetByRoleOptions().setName(name));
     }
@@ -80,17 +34,17 @@ class PlannerIT {
         button("It is in the oven").click();
         assertThat(page.getByRole(AriaRole.STATUS)).containsText("Loaded");
 
-        CLOCK.passes(Duration.ofMinutes(20));
+        clock.passes(Duration.ofMinutes(20));
         link("Bench oven: temperature and unloading").click();
         page.getByLabel("Came to temperature at").fill("2026-03-12T14:40");
         button("Note it").click();
-        CLOCK.passes(Duration.ofHours(2));
+        clock.passes(Duration.ofHours(2));
         link("Bench oven: temperature and unloading").click();
         button("It is out").click();
         assertThat(page.getByRole(AriaRole.ALERT).first()).containsText("Too early");
         Accessibility.check(page);
 
-        CLOCK.passes(Duration.ofHours(6));
+        clock.passes(Duration.ofHours(6));
         open("/ovens");
         assertThat(page.getByRole(AriaRole.ARTICLE).first()).containsText("Ready since Thu 21:40 (UTC)");
         link("Bench oven: temperature and unloading").click();

@@ -2,64 +2,18 @@ package bagclock.browser;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 
-import bagclock.HandClock;
-import bagclock.Site;
-import bagclock.platform.Engine;
-import bagclock.platform.Settings;
 import com.microsoft.playwright.Browser.NewContextOptions;
-import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Page.GetByRoleOptions;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
-import java.nio.file.Path;
 import java.time.Duration;
-import java.time.Instant;
-import java.time.ZoneId;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The technician's journeys: from a scan over a clear answer to the recorded heat; and a whole rework job. */
-class TechnicianIT {
-    private static final HandClock CLOCK = new HandClock(Instant.parse("2026-03-12T14:20:00Z"));
-
-    private static Site site;
-    private static Browser browser;
-
-    private Page page;
-
-    @BeforeAll
-    static void start() {
-        site = Site.demo(
-                new Settings("localhost", 0, Path.of("target"), Engine.H2.freshUrl(), ZoneId.of("UTC"), true), CLOCK);
-        browser = Browser.start();
-    }
-
-    @AfterAll
-    static void stop() {
-        browser.close();
-        site.close();
-    }
-
-    @AfterEach
-    void closePage() {
-        page.context().close();
-    }
-
-    private void signIn(NewContextOptions options, String role) {
-        page = browser.browser().newContext(options).newPage();
-        open("/sign-in");
-        page.getByRole(AriaRole.BUTTON, new GetByRoleOptions().setName(role)).click();
-    }
-
-    private void open(String path) {
-        page.navigate("http://localhost:" + site.port() + path);
-    }
-
+class TechnicianIT extends Journey {
     private void press(String name) {
         page.getByRole(AriaRole.BUTTON, new GetByRoleOptions().setName(name).setExact(true))
                 .click();
@@ -108,7 +62,7 @@ class TechnicianIT {
         press("Record this heat");
         press("The site is clean");
         page.getByLabel("Tag of the new part").fill("P-464");
-        CLOCK.passes(Duration.ofMinutes(1));
+        clock.passes(Duration.ofMinutes(1));
         assertThat(page.locator(".steps [aria-current=step]")).containsText("Place");
         press("Nothing is placed");
         press("Inspected, close the job");

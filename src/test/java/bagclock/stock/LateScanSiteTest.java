@@ -3,6 +3,7 @@ package bagclock.stock;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bagclock.HandClock;
+import bagclock.OpenBag;
 import bagclock.Site;
 import bagclock.Visitor;
 import bagclock.platform.Engine;
@@ -33,40 +34,6 @@ class LateScanSiteTest {
         site.close();
     }
 
-    private static void openBag(Visitor clerk, String tag) {
-        clerk.submit(
-                "/stock/receive",
-                "/stock/receive",
-                "type",
-                "SNR-1003",
-                "quantity",
-                "40",
-                "tag",
-                tag,
-                "origin",
-                "pack",
-                "sealedAt",
-                "2026-02-01T00:00",
-                "at",
-                "2026-02-03T09:00");
-        String path = "/items/" + tag + "/acts/open";
-        clerk.submit(
-                path,
-                path,
-                "spot5",
-                "dry",
-                "spot10",
-                "dry",
-                "spot60",
-                "dry",
-                "bag",
-                "sound",
-                "place",
-                "LINE",
-                "at",
-                "2026-03-12T10:00");
-    }
-
     private static String late(Visitor visitor, String... fields) {
         Document page = visitor.page("/stock");
         String[] all = java.util.Arrays.copyOf(fields, fields.length + 2);
@@ -78,7 +45,7 @@ class LateScanSiteTest {
     @Test
     void aLateScanIsWrittenOnceInItsMakersNameAtItsTime() {
         Visitor clerk = Visitor.ofDemo(site.port(), Role.CLERK);
-        openBag(clerk, "W-1");
+        OpenBag.at(clerk, "W-1");
         String pass = clerk.page("/stock").select("#late").attr("data-pass");
         Visitor technician = Visitor.ofDemo(site.port(), Role.TECHNICIAN);
 
