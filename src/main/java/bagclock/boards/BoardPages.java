@@ -63,7 +63,7 @@ final class BoardPages {
                         href(view, job),
                         view.serial() + " " + job.location(),
                         words.text(
-                                "boards.job.at",
+                                "boards.job.at-step",
                                 job.why(),
                                 words.text("boards.step." + job.step().code()))))
                 .toList();

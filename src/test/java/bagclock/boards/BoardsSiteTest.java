@@ -84,6 +84,8 @@ class BoardsSiteTest {
 
         assertThat(page.select("a").eachAttr("href"))
                 .contains(HALF_DONE, "/boards/HQB-0204", "/boards/types/HQB-S1", "/boards/releases");
+        assertThat(page.select("section[aria-labelledby=jobs-title]").text())
+                .contains("Now: Remove. Channel 3 is deaf, work order HQ-3317.");
     }
 
     @Test
