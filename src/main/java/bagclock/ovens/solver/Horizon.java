@@ -13,7 +13,9 @@ final class Horizon {
     }
 
     int minutes() {
-        long base = 0;
+        // Only after the last attended span can a run end at any hour, so a plan may rightly wait for it.
+        int[] attended = problem.attended();
+        long base = attended.length == 0 ? 0 : Math.max(0, attended[attended.length - 1]);
         for (Problem.Terms oven : problem.ovens()) {
             for (int time : oven.blocked()) {
                 base = Math.max(base, time >= Problem.NEVER ? 0 : time);

@@ -68,18 +68,9 @@ final class Sequence {
             if (terms.blocked().length > 0) {
                 service.add(proof.interval(run, terms.state() > 0 ? same : 0, 0));
             }
-            int first = terms.change()[terms.state()][run.temperature()];
-            if (first > 0) {
-                model.addGreaterOrEqual(proof.start(run), first).onlyEnforceIf(run.is());
-            }
+            besideFrozen(terms, run);
         }
         out(terms, service);
-        for (int i = 0; i < terms.fixed().length; i += 3) {
-            each.add(fixed(terms.fixed()[i], terms.fixed()[i + 1] + same));
-            for (Led run : runs) {
-                beside(terms, i, run);
-            }
-        }
         model.addNoOverlap(each);
         model.addNoOverlap(service);
         for (int one = 0; one < runs.size(); one++) {
@@ -113,10 +104,22 @@ final class Sequence {
                 .onlyEnforceIf(new Literal[] {order, one.is(), two.is()});
     }
 
-    /** Before or after a frozen run. */
-    private void beside(Problem.Terms terms, int at, Led run) {
+    /** Before or after each frozen run; only what comes before them all needs the change from the oven's last run. */
+    private void besideFrozen(Problem.Terms terms, Led run) {
+        int first = terms.change()[terms.state()][run.temperature()];
+        List<Literal> isBeforeAll = new ArrayList<>(List.of(run.is()));
+        for (int i = 0; i < terms.fixed().length; i += 3) {
+            BoolVar isAfter = model.newBoolVar("after");
+            beside(terms, i, run, isAfter);
+            isBeforeAll.add(isAfter.not());
+        }
+        if (first > 0) {
+            model.addGreaterOrEqual(proof.start(run), first).onlyEnforceIf(isBeforeAll.toArray(Literal[]::new));
+        }
+    }
+
+    private void beside(Problem.Terms terms, int at, Led run, Literal isAfter) {
         int[] fixed = terms.fixed();
-        BoolVar isAfter = model.newBoolVar("after");
         model.addGreaterOrEqual(proof.start(run), fixed[at + 1] + terms.change()[fixed[at + 2] + 1][run.temperature()])
                 .onlyEnforceIf(new Literal[] {isAfter, run.is()});
         int last = fixed[at] - terms.change()[run.temperature() + 1][fixed[at + 2]];
