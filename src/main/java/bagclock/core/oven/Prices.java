@@ -7,7 +7,7 @@ package bagclock.core.oven;
 final class Prices {
     private static final double OVEN_MINUTE = 0.02;
     private static final double RUN = 1;
-    private static final double END = 1e-5;
+    private static final double END = 1e-6;
 
     private Prices() {}
 

@@ -11,7 +11,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The engines against every grouping and order of small shops, and every plan of theirs through the check. */
 class EnginesTest {
     static LongStream small() {
-        return ShopDraws.seeds(60, 1_000);
+        // 969: one run less, if two lots wait for weeks; the hour at which lots come out must not outweigh it.
+        return LongStream.concat(ShopDraws.seeds(60, 1_000), LongStream.of(969)).distinct();
     }
 
     static LongStream many() {
