@@ -18,9 +18,6 @@ final class ItemListStore {
                 c.valid_until,
             """;
 
-    /** Less than a thousandth of a millisecond: makes good what a sum was rounded. */
-    private static final BigDecimal HAIR = new BigDecimal("0.000001");
-
     private static final long SECOND_MS = 1000;
 
     /** One line; ends in milliseconds since 1970. */
@@ -69,7 +66,7 @@ final class ItemListStore {
     }
 
     private static Instant toSecond(BigDecimal ms) {
-        long whole = ms.add(HAIR).setScale(0, RoundingMode.FLOOR).longValueExact();
+        long whole = ms.add(ZoneSum.HAIR_MS).setScale(0, RoundingMode.FLOOR).longValueExact();
         return Instant.ofEpochMilli(Math.floorDiv(whole, SECOND_MS) * SECOND_MS);
     }
 

@@ -4,6 +4,7 @@ import bagclock.ledger.Item;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -150,12 +151,16 @@ final class ItemSelect {
                         .toList());
     }
 
+    /** In or before the second of the limit: what ends now has ended. */
     private String endsWithin(Duration time) {
-        values.put("limit", moment.plus(time).toEpochMilli());
+        Instant limit = moment.plus(time).truncatedTo(ChronoUnit.SECONDS).plusSeconds(1);
+        values.put("limit", limit.toEpochMilli());
         List<String> ends = new ArrayList<>();
         ends.add("select tag from item_clock where counting and ends_ms < :limit");
         for (int i = 0; i < sums.size(); i++) {
-            values.put("then" + i, sums.get(i).after(time.toMillis()));
+            values.put(
+                    "then" + i,
+                    sums.get(i).before(Duration.between(moment, limit).toMillis()));
             ends.add("select tag from item_clock where " + onSum(i) + " and end_sum < :then" + i);
         }
         return "i.tag in (" + String.join(" union ", ends) + ")";

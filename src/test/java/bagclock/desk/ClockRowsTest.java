@@ -29,15 +29,17 @@ class ClockRowsTest extends OnBothDatabases {
     void rowsAndReplayAgree(long seed) {
         TestShop shop = new TestShop(database);
         RandomShop random = new RandomShop(shop, seed);
+        long onSums = 0;
         for (int step = 1; step <= STEPS; step++) {
             random.step();
             if (step % STEPS_BETWEEN_LOOKS == 0) {
                 compare(shop.desk, random.now().plusSeconds(step % 3 * 1800L), "seed " + seed + ", step " + step);
+                onSums += rowsOnSums();
             }
         }
         assertThat(random.accepted).isGreaterThan(STEPS / 5);
         assertThat(random.lateReadings).isGreaterThan(3);
-        assertThat(rowsOnSums()).as("rows that a sum follows").isPositive();
+        assertThat(onSums).as("rows that a sum follows").isPositive();
     }
 
     private long rowsOnSums() {
@@ -59,7 +61,7 @@ class ClockRowsTest extends OnBothDatabases {
         assertThat(listed).as(when).isEqualTo(replayed);
         for (Duration within : List.of(Duration.ZERO, Duration.ofHours(20), Duration.ofDays(4))) {
             long expected = replayed.values().stream()
-                    .filter(end -> end.isPresent() && end.get().isBefore(moment.plus(within)))
+                    .filter(end -> end.isPresent() && !end.get().isAfter(moment.plus(within)))
                     .count();
             assertThat(desk.items(ItemQuery.expiringWithin(within), moment).total())
                     .as(when + ", within " + within)
