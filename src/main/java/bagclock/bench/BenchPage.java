@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param address of this very question
  * @param topics what the answer depends on, for the live stream
  * @param memory how far answers of late rest on cells from memory, in words; empty for not at all
+ * @param release the release that waits for this heat, in words; empty for none
  */
 public record BenchPage(
         String title,
@@ -21,11 +22,18 @@ public record BenchPage(
         Optional<AnswerPart> answer,
         Optional<BoardPart> board,
         Optional<RecordPart> record,
-        String memory)
+        String memory,
+        String release,
+        Optional<ReleasePart> releaseForm)
         implements Page {
     /** The same page with words about cells from memory. */
     BenchPage remembering(String words) {
-        return new BenchPage(title, plan, address, topics, answer, board, record, words);
+        return new BenchPage(title, plan, address, topics, answer, board, record, words, release, releaseForm);
+    }
+
+    /** The same page with a release that was given, or the form to give one. */
+    BenchPage releasing(String given, Optional<ReleasePart> form) {
+        return new BenchPage(title, plan, address, topics, answer, board, record, memory, given, form);
     }
 
     /** The fields of the plan. */
@@ -68,6 +76,9 @@ public record BenchPage(
         /** A value that goes with the form. */
         public record Hidden(String name, String value) {}
     }
+
+    /** The form by which an engineer releases the heat; {@code hidden} is the plan. */
+    public record ReleasePart(List<RecordPart.Hidden> hidden, Field why) {}
 
     @Override
     public String template() {

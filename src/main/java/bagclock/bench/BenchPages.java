@@ -4,21 +4,29 @@ import bagclock.bench.BenchPage.BoardPart;
 import bagclock.bench.BenchPage.PlanFields;
 import bagclock.bench.BenchPage.RecordPart;
 import bagclock.bench.BenchPage.RecordPart.Hidden;
+import bagclock.bench.BenchPage.ReleasePart;
 import bagclock.core.heat.Answer;
 import bagclock.core.heat.BoardAnswer;
 import bagclock.core.heat.HeatPlan;
 import bagclock.core.heat.HeatPlan.Purpose;
+import bagclock.core.heat.Release;
 import bagclock.core.heat.Verdict;
 import bagclock.desk.BoardNotice;
 import bagclock.desk.BoardReply;
 import bagclock.desk.Decided;
 import bagclock.desk.ItemView;
+import bagclock.ledger.Act;
+import bagclock.ledger.Entry;
+import bagclock.ledger.Notes;
 import bagclock.platform.Choice;
 import bagclock.platform.Entered;
 import bagclock.platform.Field;
 import bagclock.platform.Messages;
+import bagclock.platform.Names;
+import bagclock.platform.Secret;
 import bagclock.platform.Texts;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -29,19 +37,24 @@ final class BenchPages {
     static final String AT = "at";
     static final String MEASURED = "measured";
     static final String KEY = "key";
+    static final String WHY = "why";
 
     private static final int MOST_PARTS = 60;
 
     private final Messages messages;
+    private final Texts texts;
+    private final Names names;
     private final AnswerWords words;
 
-    BenchPages(Texts texts) {
+    BenchPages(Names names, Texts texts) {
         this.messages = texts.messages();
+        this.texts = texts;
+        this.names = names;
         this.words = new AnswerWords(texts);
     }
 
-    /** An item and whether it may be heated as planned. */
-    record Answered(ItemView item, Answer answer) {}
+    /** An item, whether it may be heated as planned, and the release that waits for that heat. */
+    record Answered(ItemView item, Answer answer, Optional<Entry> release) {}
 
     /** The question alone. */
     BenchPage question(PlanForm form) {
@@ -69,7 +82,29 @@ final class BenchPages {
         boolean fits = answered.answer().verdict() == Verdict.CLEAR;
         RecordPart record = record(form, sent, fits, refusal);
         String topics = "item/" + part.tag() + " zone register";
-        return page(form, topics, Optional.of(part), Optional.empty(), Optional.of(record));
+        return page(form, topics, Optional.of(part), Optional.empty(), Optional.of(record))
+                .releasing(answered.release().map(this::released).orElse(""), release(form, sent, answered));
+    }
+
+    private String released(Entry release) {
+        return messages.text(
+                "boards.release.given",
+                names.of(release.stamp().who()),
+                texts.at(release.happenedAt()),
+                release.act() instanceof Act.Released released
+                        ? released.notes().getOrDefault(Notes.WHY, "")
+                        : "");
+    }
+
+    /** The form by which an engineer releases the heat, where that is possible and was not done. */
+    private Optional<ReleasePart> release(PlanForm form, Entered sent, Answered answered) {
+        if (!Release.isPossible(answered.answer()) || answered.release().isPresent()) {
+            return Optional.empty();
+        }
+        List<Hidden> hidden = hidden(form);
+        hidden.add(new Hidden(AT, sent.text(AT)));
+        hidden.add(new Hidden(KEY, Secret.token()));
+        return Optional.of(new ReleasePart(List.copyOf(hidden), sent.field(WHY, messages.text("boards.release.why"))));
     }
 
     /** The answer about a board, with the parts that decide. */
@@ -132,7 +167,9 @@ final class BenchPages {
                 answer,
                 board,
                 record,
-                "");
+                "",
+                "",
+                Optional.empty());
     }
 
     private PlanFields fields(Entered entered) {
@@ -157,9 +194,7 @@ final class BenchPages {
     }
 
     private RecordPart record(PlanForm form, Entered sent, boolean fits, String refusal) {
-        List<Hidden> hidden = new java.util.ArrayList<>();
-        PlanForm.FIELDS.forEach(
-                name -> hidden.add(new Hidden(name, form.entered().text(name))));
+        List<Hidden> hidden = hidden(form);
         hidden.add(new Hidden(KEY, sent.text(KEY)));
         return new RecordPart(
                 List.copyOf(hidden),
@@ -168,5 +203,12 @@ final class BenchPages {
                         MEASURED, messages.text("bench.record.measured"), messages.text("bench.record.measured.hint")),
                 fits,
                 refusal);
+    }
+
+    private static List<Hidden> hidden(PlanForm form) {
+        List<Hidden> hidden = new ArrayList<>();
+        PlanForm.FIELDS.forEach(
+                name -> hidden.add(new Hidden(name, form.entered().text(name))));
+        return hidden;
     }
 }

@@ -3,6 +3,7 @@ package bagclock.bench;
 import bagclock.bench.BenchPages.Answered;
 import bagclock.core.Reason;
 import bagclock.core.Refusal;
+import bagclock.core.heat.Answer;
 import bagclock.core.heat.HeatPlan;
 import bagclock.core.quantity.Celsius;
 import bagclock.desk.BoardAsk;
@@ -57,7 +58,7 @@ public final class BenchRoutes {
         this.texts = texts;
         this.messages = texts.messages();
         this.clock = clock;
-        this.words = new BenchPages(texts);
+        this.words = new BenchPages(names, texts);
         this.heats = new HeatPages(names, texts);
     }
 
@@ -65,6 +66,7 @@ public final class BenchRoutes {
     public void register(RoutesConfig routes) {
         routes.get(PATH, this::ask, Role.signedIn());
         routes.post(PATH, this::recordHeat, RECORDERS);
+        routes.post(PATH + "/release", this::release, Role.ENGINEER);
         routes.get(PATH + "/heats/{tag}/{seq}", this::heat, Role.signedIn());
     }
 
@@ -110,7 +112,9 @@ public final class BenchRoutes {
     }
 
     private Answered answered(ItemView item, HeatPlan plan) {
-        return new Answered(item, desk.mayHeat(item.item().tag(), Optional.of(plan), plan.at()));
+        String tag = item.item().tag();
+        Answer answer = desk.mayHeat(tag, Optional.of(plan), plan.at());
+        return new Answered(item, answer, desk.releases(tag).open(plan, answer));
     }
 
     /** As typed, else in capitals. */
@@ -148,6 +152,34 @@ public final class BenchRoutes {
         }
     }
 
+    /** The engineer is led back to the question, beside whose answer the release now stands. */
+    private void release(Context ctx) {
+        Instant now = clock.instant();
+        PlanForm form = PlanForm.released(ctx, texts, now);
+        ItemView item = item(form.code(), now).orElseThrow(() -> new NotThere("no item " + form.code()));
+        Entered sent = form.entered();
+        String why = sent.required(BenchPages.WHY);
+        String key = sent.text(BenchPages.KEY);
+        if (form.plan().isEmpty() || key.isEmpty() || key.length() > LONGEST_KEY) {
+            pages.refuse(ctx, words.question(form));
+        } else if (sent.isRefused()) {
+            refuse(ctx, form, item, "", now);
+        } else {
+            Command.Header header = new Command.Header(Visit.of(ctx).signedIn().id(), now, key);
+            Command command =
+                    new Command.Release(header, item.item().tag(), form.plan().get(), why);
+            desk.handle(command, now).fold(receipt -> again(ctx, form), refusals -> {
+                sent.refuse(BenchPages.WHY, words(refusals));
+                return refuse(ctx, form, item, "", now);
+            });
+        }
+    }
+
+    private static boolean again(Context ctx, PlanForm form) {
+        ctx.redirect(form.address(), HttpStatus.SEE_OTHER);
+        return true;
+    }
+
     private String words(List<Refusal> refusals) {
         return refusals.stream().map(texts::refusal).collect(Collectors.joining(" "));
     }
@@ -173,6 +205,9 @@ public final class BenchRoutes {
                 .findFirst()
                 .orElseThrow(() -> new NotThere("no entry " + seq + " of " + tag));
         boolean isNew = "recorded".equals(ctx.queryParam("done"));
-        pages.show(ctx, heats.of(item, line, isNew).orElseThrow(() -> new NotThere("no heat " + seq + " of " + tag)));
+        pages.show(
+                ctx,
+                heats.of(item, line, desk.releases(tag), isNew)
+                        .orElseThrow(() -> new NotThere("no heat " + seq + " of " + tag)));
     }
 }

@@ -5,6 +5,7 @@ import bagclock.core.heat.Verdict;
 import bagclock.desk.HistoryLine;
 import bagclock.desk.ItemView;
 import bagclock.desk.KeptAnswer;
+import bagclock.desk.Releases;
 import bagclock.ledger.Act;
 import bagclock.ledger.Entry;
 import bagclock.ledger.Notes;
@@ -31,31 +32,77 @@ final class HeatPages {
         this.words = new AnswerWords(texts);
     }
 
-    /** The page, if the entry is a heat. */
-    Optional<HeatPage> of(ItemView item, HistoryLine line, boolean isNew) {
-        return line.entry().act() instanceof Act.Happened happened && happened.event() instanceof Event.Heated heated
-                ? Optional.of(page(item, line, heated, new Recorded(happened.notes(), isNew)))
+    /** The page, if the entry is a heat or a release. */
+    Optional<HeatPage> of(ItemView item, HistoryLine line, Releases releases, boolean isNew) {
+        Act act = line.entry().act();
+        if (act instanceof Act.Happened happened && happened.event() instanceof Event.Heated heated) {
+            return Optional.of(page(item, line, heated(item, happened.notes(), heated, isNew)));
+        }
+        return act instanceof Act.Released released
+                ? Optional.of(page(item, line, released(line.entry(), released.notes(), releases)))
                 : Optional.empty();
     }
 
-    private record Recorded(Map<String, String> notes, boolean isNew) {}
+    /** What differs between a heat and a release. */
+    private record Told(
+            Map<String, String> notes, String key, boolean isNew, String peak, String released, String other) {}
 
-    private HeatPage page(ItemView item, HistoryLine line, Event.Heated heated, Recorded recorded) {
+    private Told heated(ItemView item, Map<String, String> notes, Event.Heated heated, boolean isNew) {
+        Optional<Entry> release = Optional.ofNullable(notes.get(Notes.RELEASE)).stream()
+                .flatMap(number -> item.lines().stream()
+                        .map(HistoryLine::entry)
+                        .filter(entry -> number.equals(Integer.toString(entry.seq()))))
+                .findFirst();
+        return new Told(
+                notes,
+                "bench.heat",
+                isNew,
+                heated.peakBody().map(texts::temperature).orElseGet(() -> messages.text("bench.heat.peak.unknown")),
+                release.map(this::given).orElse(""),
+                release.map(HeatPages::href).orElse(""));
+    }
+
+    private Told released(Entry entry, Map<String, String> notes, Releases releases) {
+        return new Told(
+                notes,
+                "bench.release",
+                false,
+                "",
+                notes.getOrDefault(Notes.WHY, ""),
+                releases.usedFor(entry.seq()).map(HeatPages::href).orElse(""));
+    }
+
+    private String given(Entry release) {
+        String why = release.act() instanceof Act.Released released
+                ? released.notes().getOrDefault(Notes.WHY, "")
+                : "";
+        return messages.text(
+                "boards.release.used", names.of(release.stamp().who()), texts.at(release.happenedAt()), why);
+    }
+
+    private static String href(Entry entry) {
+        return BenchRoutes.PATH + "/heats/" + entry.tag() + "/" + entry.seq();
+    }
+
+    private HeatPage page(ItemView item, HistoryLine line, Told told) {
         Entry entry = line.entry();
-        Map<String, String> notes = recorded.notes();
+        Map<String, String> notes = told.notes();
         Optional<KeptAnswer> kept = Optional.ofNullable(notes.get(Notes.ANSWER)).map(KeptAnswer::parse);
         return new HeatPage(
-                messages.text("bench.heat.title", entry.tag()),
+                messages.text(told.key() + ".title", entry.tag()),
                 entry.tag(),
                 item.item().partType(),
-                recorded.isNew(),
+                told.isNew(),
                 line.stands() ? "" : messages.text("bench.heat.taken-back"),
+                messages.text(told.key()),
                 texts.at(entry.happenedAt()),
                 messages.text(
                         "bench.heat.recorded",
                         names.of(entry.stamp().who()),
                         texts.at(entry.stamp().recordedAt())),
-                heated.peakBody().map(texts::temperature).orElseGet(() -> messages.text("bench.heat.peak.unknown")),
+                told.peak(),
+                told.released(),
+                told.other(),
                 asked(notes),
                 boardRecord(entry.stamp().key()),
                 kept.map(answer -> answer.verdict().code()).orElse(""),

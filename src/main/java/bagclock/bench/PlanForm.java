@@ -52,6 +52,12 @@ record PlanForm(Entered entered, String code, Optional<HeatPlan> plan) {
         return of(Entered.of(ctx, texts), texts, now);
     }
 
+    /** Reads the plan that is released, with the start that was asked about. */
+    static PlanForm released(Context ctx, Texts texts, Instant now) {
+        Entered entered = Entered.of(ctx, texts);
+        return of(entered, texts, start(entered, texts, now));
+    }
+
     private static PlanForm of(Entered entered, Texts texts, Instant start) {
         Optional<Purpose> purpose = Purpose.parse(entered.text(PURPOSE));
         if (purpose.isEmpty() && !entered.text(PURPOSE).isEmpty()) {

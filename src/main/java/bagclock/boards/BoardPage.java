@@ -19,6 +19,7 @@ public record BoardPage(
         String done,
         List<String> refusals,
         AnswerBox answer,
+        JobPage.Plan plan,
         List<JobLine> jobs,
         List<Spot> spots,
         List<JobPage.Link> used,

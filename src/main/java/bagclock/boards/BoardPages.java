@@ -97,6 +97,7 @@ final class BoardPages {
                 done,
                 refusals,
                 words.box(reply, Duration.ZERO, now),
+                new WholePages(rooms).plan(view, HeatForm.fresh(words.texts(), rooms.wholeProfiles(view, now))),
                 Job.all(view.entries()).stream().map(job -> job(view, job)).toList(),
                 reply.question().locations().stream()
                         .map(location -> spot(view, reply, location, now))

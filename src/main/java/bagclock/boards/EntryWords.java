@@ -62,7 +62,8 @@ final class EntryWords {
                 entry.say(BoardNotes.SET_POINT).orElse(""));
     }
 
-    private String heat(BoardEntry entry) {
+    /** The heat that an entry is about. */
+    String heat(BoardEntry entry) {
         String purpose = entry.say(BoardNotes.PURPOSE).orElse(Purpose.WHOLE_BOARD.code());
         String key = entry.kind() == Kind.HEATED ? "boards.entry.HEATED" : "boards.entry.RELEASED";
         return words.text(

@@ -7,12 +7,16 @@ import bagclock.platform.Entered;
 import bagclock.platform.Texts;
 import bagclock.register.HeatProfile;
 import io.javalin.http.Context;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A heat on a board as it is typed: by which profile, how hot, how long, with which new part.
@@ -40,9 +44,30 @@ record HeatForm(Entered entered, List<HeatProfile> profiles) {
         return new HeatForm(Entered.of(values, texts), profiles);
     }
 
+    /** Nothing was asked yet. */
+    static HeatForm fresh(Texts texts, List<HeatProfile> profiles) {
+        return new HeatForm(Entered.of(Map.of(), texts), profiles);
+    }
+
     /** Reads the plan that goes with a sent form. */
     static HeatForm sent(Context ctx, Texts texts, List<HeatProfile> profiles) {
         return new HeatForm(Entered.of(ctx, texts), profiles);
+    }
+
+    /** The plan as it goes with a form that tells of the heat. */
+    List<Hidden> hidden() {
+        return Stream.of(PROFILE, PEAK, MINUTES, PART)
+                .map(name -> new Hidden(name, entered.text(name)))
+                .toList();
+    }
+
+    /** The plan as it stands in an address. */
+    String query() {
+        String pairs = Stream.of(PROFILE, PEAK, MINUTES, PART)
+                .filter(name -> !entered.text(name).isEmpty())
+                .map(name -> name + "=" + URLEncoder.encode(entered.text(name), StandardCharsets.UTF_8))
+                .collect(Collectors.joining("&"));
+        return pairs.isEmpty() ? "" : "?" + pairs;
     }
 
     Optional<HeatProfile> profile() {

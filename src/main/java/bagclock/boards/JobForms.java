@@ -5,7 +5,6 @@ import bagclock.desk.BoardView;
 import bagclock.platform.Choice;
 import bagclock.platform.Entered;
 import bagclock.platform.Secret;
-import bagclock.register.HeatProfile;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,8 +49,8 @@ final class JobForms {
         return "/boards/" + view.serial() + "/jobs/" + job.number() + "/" + act;
     }
 
-    private List<Hidden> hidden(Hidden... more) {
-        List<Hidden> all = new ArrayList<>(List.of(more));
+    private List<Hidden> hidden(List<Hidden> more) {
+        List<Hidden> all = new ArrayList<>(more);
         all.add(new Hidden(SEEN, Integer.toString(view.newest())));
         all.add(new Hidden(KEY, Secret.token()));
         all.add(new Hidden(STEP, job.step().code()));
@@ -64,6 +63,11 @@ final class JobForms {
     }
 
     private Input moment(String name, Instant now) {
+        return moment(words, sent, name, now);
+    }
+
+    /** When it happened: now, unless something was typed. */
+    static Input moment(BoardWords words, Entered sent, String name, Instant now) {
         Entered entered = sent.text(name).isEmpty()
                 ? Entered.of(Map.of(name, words.texts().field(now)), words.texts())
                 : sent;
@@ -77,7 +81,7 @@ final class JobForms {
                 words.text("boards.step." + step),
                 words.text("boards.step." + step + ".text"),
                 action("step"),
-                hidden(),
+                hidden(List.of()),
                 List.of(input(Input.Kind.LINES, WHY)),
                 words.text(act),
                 first);
@@ -92,7 +96,7 @@ final class JobForms {
                 words.text("boards.job.bake"),
                 words.text("boards.job.bake.text"),
                 action("bake"),
-                hidden(),
+                hidden(List.of()),
                 List.of(
                         new Input(sent.field(OVEN, words.text("boards.job.oven")), Input.Kind.SELECT, ovens),
                         input(Input.Kind.NUMBER, SET_POINT),
@@ -107,7 +111,7 @@ final class JobForms {
                 words.text("boards.job.unbake"),
                 words.text("boards.job.unbake.text"),
                 action("bake-end"),
-                hidden(),
+                hidden(List.of()),
                 List.of(input(Input.Kind.NUMBER, HOURS), moment(HeatForm.AT, now)),
                 words.text("boards.job.unbake.act"),
                 true);
@@ -120,11 +124,7 @@ final class JobForms {
                 words.text(clear ? "bench.record" : "bench.record.all-the-same"),
                 clear ? "" : words.text("bench.record.all-the-same.text"),
                 action("heat"),
-                hidden(
-                        new Hidden(HeatForm.PROFILE, form.entered().text(HeatForm.PROFILE)),
-                        new Hidden(HeatForm.PEAK, form.entered().text(HeatForm.PEAK)),
-                        new Hidden(HeatForm.MINUTES, form.entered().text(HeatForm.MINUTES)),
-                        new Hidden(HeatForm.PART, form.entered().text(HeatForm.PART))),
+                hidden(form.hidden()),
                 List.of(moment(HeatForm.AT, now), input(Input.Kind.NUMBER, HeatForm.MEASURED)),
                 words.text("bench.record.act"),
                 clear);
@@ -136,7 +136,7 @@ final class JobForms {
                 words.text("boards.job.reball"),
                 words.text("boards.job.reball.text"),
                 action("reball"),
-                hidden(),
+                hidden(List.of()),
                 List.of(
                         moment(BALLED_AT, now),
                         Input.of(
@@ -155,11 +155,7 @@ final class JobForms {
                 words.text("boards.release"),
                 words.text("boards.release.text"),
                 action("release"),
-                hidden(
-                        new Hidden(HeatForm.PROFILE, form.entered().text(HeatForm.PROFILE)),
-                        new Hidden(HeatForm.PEAK, form.entered().text(HeatForm.PEAK)),
-                        new Hidden(HeatForm.MINUTES, form.entered().text(HeatForm.MINUTES)),
-                        new Hidden(HeatForm.PART, form.entered().text(HeatForm.PART))),
+                hidden(form.hidden()),
                 List.of(Input.of(Input.Kind.TEXT, sent.field("reason", words.text("boards.release.why")))),
                 words.text("boards.release.act"),
                 false);
@@ -167,9 +163,6 @@ final class JobForms {
 
     /** By which profile the next heat goes, and which part is placed. */
     JobPage.Plan plan(HeatForm form, boolean placing) {
-        List<Choice> choices = new ArrayList<>();
-        form.profiles().forEach(profile -> choices.add(choice(profile)));
-        choices.add(Choice.of(HeatForm.NO_PROFILE, words.text("boards.profile.choose-none")));
         List<Input> inputs = new ArrayList<>();
         Entered asked = form.entered();
         if (placing) {
@@ -177,8 +170,7 @@ final class JobForms {
                     Input.Kind.SCANNED,
                     asked.field(HeatForm.PART, words.text("boards.job.part"), words.text("boards.job.part.hint"))));
         }
-        inputs.add(
-                new Input(asked.field(HeatForm.PROFILE, words.text("boards.job.profile")), Input.Kind.SELECT, choices));
+        inputs.add(profile(words, form));
         inputs.add(Input.of(
                 Input.Kind.NUMBER,
                 asked.field(HeatForm.PEAK, words.text("bench.peak"), words.text("boards.job.peak.hint"))));
@@ -188,8 +180,15 @@ final class JobForms {
         return new JobPage.Plan("/boards/" + view.serial() + "/jobs/" + job.number(), inputs);
     }
 
-    private Choice choice(HeatProfile profile) {
-        return Choice.of(
-                profile.id(), words.text("boards.profile.choice", profile.id(), profile.tool(), profile.measuredOn()));
+    /** By which profile a heat goes. */
+    static Input profile(BoardWords words, HeatForm form) {
+        List<Choice> choices = new ArrayList<>();
+        form.profiles()
+                .forEach(profile -> choices.add(Choice.of(
+                        profile.id(),
+                        words.text("boards.profile.choice", profile.id(), profile.tool(), profile.measuredOn()))));
+        choices.add(Choice.of(HeatForm.NO_PROFILE, words.text("boards.profile.choose-none")));
+        return new Input(
+                form.entered().field(HeatForm.PROFILE, words.text("boards.job.profile")), Input.Kind.SELECT, choices);
     }
 }

@@ -57,7 +57,7 @@ final class JobPages {
                 words.text("boards.job.lead." + job.oldPart().code(), job.why()),
                 told.done(),
                 told.refusals(),
-                path + query(asked.form()),
+                path + asked.form().query(),
                 "board/" + view.serial() + " item zone register",
                 answered.box(),
                 line(asked, answered),
@@ -71,17 +71,6 @@ final class JobPages {
                 entries.of(job.entries(), asked.now()),
                 links(asked),
                 cautions(asked));
-    }
-
-    private static String query(HeatForm form) {
-        List<String> pairs = new ArrayList<>();
-        for (String name : List.of(HeatForm.PROFILE, HeatForm.PEAK, HeatForm.MINUTES, HeatForm.PART)) {
-            String value = form.entered().text(name);
-            if (!value.isEmpty()) {
-                pairs.add(name + "=" + java.net.URLEncoder.encode(value, java.nio.charset.StandardCharsets.UTF_8));
-            }
-        }
-        return pairs.isEmpty() ? "" : "?" + String.join("&", pairs);
     }
 
     /** The desk's answer for the heat that comes next. */

@@ -24,7 +24,6 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -71,23 +70,8 @@ final class JobRoutes {
             return new HashMap<>(Map.of(BoardNotes.JOB, Integer.toString(job.number())));
         }
 
-        /**
-         * A field has no seconds: the minute that runs is now, and the minute of the last entry is that entry's
-         * moment.
-         */
         Optional<Instant> at(String name) {
-            Optional<Instant> typed = sent.pastTime(name, now);
-            return typed.map(at -> isMinuteOf(now, at) ? now : at)
-                    .map(at -> last().filter(before -> isMinuteOf(before, at) && at.isBefore(before))
-                            .orElse(at));
-        }
-
-        private Optional<Instant> last() {
-            return view.entries().stream().map(BoardEntry::happenedAt).reduce((first, last) -> last);
-        }
-
-        private static boolean isMinuteOf(Instant moment, Instant at) {
-            return moment.truncatedTo(ChronoUnit.MINUTES).equals(at.truncatedTo(ChronoUnit.MINUTES));
+            return TypedMoment.of(sent, name, view, now);
         }
 
         Command.Header header(Instant at) {

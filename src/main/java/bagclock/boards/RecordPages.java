@@ -16,11 +16,9 @@ import java.util.Optional;
 /** Puts the record of a heat into words, as it was answered then. */
 final class RecordPages {
     private final BoardWords words;
-    private final EntryWords entryWords;
 
     RecordPages(BoardWords words) {
         this.words = words;
-        this.entryWords = new EntryWords(words);
     }
 
     /** The record, if the entry keeps an answer. */
@@ -174,29 +172,5 @@ final class RecordPages {
                                 parts[1],
                                 words.texts().at(Instant.parse(parts[2])))))
                 .toList();
-    }
-
-    /** Every release, with the heat that it was used for. */
-    ReleasesPage releases(List<BoardEntry> released, Rooms rooms, Instant now) {
-        List<ReleasesPage.Line> lines = new ArrayList<>();
-        for (BoardEntry entry : released) {
-            KeptAnswer kept = KeptAnswer.parse(entry.say(Notes.ANSWER).orElseThrow());
-            String used = rooms.board(entry.serial(), now).entries().stream()
-                    .filter(one -> one.says(BoardNotes.RELEASE, Integer.toString(entry.seq())))
-                    .findFirst()
-                    .map(one -> "/boards/" + one.serial() + "/heats/" + one.seq())
-                    .orElse("");
-            lines.add(new ReleasesPage.Line(
-                    words.texts().at(entry.happenedAt()),
-                    entry.serial(),
-                    entryWords.what(entry),
-                    kept.verdict().code(),
-                    words.text("verdict." + kept.verdict().code()),
-                    entry.say(BoardNotes.WHY).orElse(""),
-                    words.name(entry.stamp().who()),
-                    "/boards/" + entry.serial() + "/heats/" + entry.seq(),
-                    used));
-        }
-        return new ReleasesPage(words.text("boards.releases"), lines);
     }
 }

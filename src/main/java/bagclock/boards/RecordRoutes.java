@@ -1,17 +1,13 @@
 package bagclock.boards;
 
 import bagclock.desk.BoardView;
-import bagclock.ledger.BoardEntry;
 import bagclock.platform.NotThere;
 import bagclock.platform.Role;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.time.Instant;
 
 /** Records of heats, and the list of releases. */
 final class RecordRoutes {
-    private static final int MOST_RELEASES = 500;
-
     private final Rooms rooms;
     private final RecordPages pages;
 
@@ -26,9 +22,7 @@ final class RecordRoutes {
     }
 
     private void releases(Context ctx) {
-        Instant now = rooms.now();
-        var released = rooms.boards().newest(BoardEntry.Kind.RELEASED, MOST_RELEASES);
-        rooms.pages().show(ctx, pages.releases(released, rooms, now));
+        rooms.pages().show(ctx, new ReleaseLines(rooms).page());
     }
 
     private void show(Context ctx) {

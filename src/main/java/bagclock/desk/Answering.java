@@ -62,18 +62,16 @@ final class Answering {
         return of(tx, tag, gathering.of(tx, tag, moment), plan);
     }
 
-    /** Notes beside a heat the answer that it was done on, and what that was worked out from. */
-    void note(Transaction tx, Command.Heat heat, Lookup known) {
-        if (known.item(heat.tag()).isEmpty()) {
-            return;
-        }
-        Instant at = heat.header().happenedAt();
-        HeatPlan plan = heat.plan().startingAt(at);
-        Evidence evidence = gathering.of(tx, heat.tag(), at);
-        known.note(Notes.ANSWER, AnswerText.of(of(tx, heat.tag(), evidence, Optional.of(plan))));
+    /** Notes the answer for a heat, and what that was worked out from. */
+    Answer note(Transaction tx, String tag, HeatPlan plan, Lookup known) {
+        Instant at = plan.at();
+        Evidence evidence = gathering.of(tx, tag, at);
+        Answer answer = of(tx, tag, evidence, Optional.of(plan));
+        known.note(Notes.ANSWER, AnswerText.of(answer));
         known.note(Notes.INPUTS, evidence.sha256());
         known.note(Notes.READINGS, BoardGathering.readings(evidence));
         known.note(Notes.VERSIONS, standards.version(tx, at) + " " + evidence.versions());
+        return answer;
     }
 
     private Set<String> loggers(Transaction tx, Set<Zone> zones) {

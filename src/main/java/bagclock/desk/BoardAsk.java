@@ -12,7 +12,8 @@ import java.util.Optional;
  * @param location that is worked on; empty text for a heat of the whole board
  * @param placed tag of the item that a placement puts there; empty for a part of its type of which nothing is known
  * @param profile id of the heat profile to go by
- * @param peak planned peak of the part that is worked on, where no profile says it
+ * @param peak planned peak of the part that is worked on, where no profile says it; in a heat of the whole board of
+ *     every body that no profile says to be hotter
  */
 public record BoardAsk(
         String serial,
@@ -31,7 +32,7 @@ public record BoardAsk(
                 plan.purpose().orElse(HeatPlan.Purpose.WHOLE_BOARD),
                 Optional.empty(),
                 Optional.empty(),
-                Optional.empty(),
+                plan.peakBody(),
                 plan.length(),
                 plan.at());
     }

@@ -3,6 +3,7 @@ package bagclock.desk;
 import bagclock.core.exposure.ClimateLog;
 import bagclock.core.exposure.Event;
 import bagclock.core.exposure.PartHistory;
+import bagclock.core.exposure.Tally;
 import bagclock.core.exposure.Zone;
 import bagclock.core.heat.BoardLocations;
 import bagclock.core.heat.BoardQuestion;
@@ -285,12 +286,23 @@ final class BoardGathering {
 
         private Optional<Celsius> peak(String location) {
             Optional<Celsius> measured = profile.flatMap(found -> found.peakAt(location));
+            if (ask.purpose() == Purpose.WHOLE_BOARD) {
+                return hottest(measured);
+            }
             boolean target = !ask.location().isEmpty() && location.equals(ask.location());
             if (!target || ask.peak().isEmpty()) {
                 return measured;
             }
             Celsius planned = ask.peak().get();
             return measured.filter(peak -> peak.isAbove(planned)).or(ask::peak);
+        }
+
+        /** What is planned makes no body cooler than it counts without: a peak of at most 200 C must be measured. */
+        private Optional<Celsius> hottest(Optional<Celsius> measured) {
+            Optional<Celsius> planned = ask.peak().filter(peak -> Tally.isPass(Optional.of(peak)));
+            boolean hotter = planned.isPresent()
+                    && measured.filter(peak -> !planned.get().isAbove(peak)).isEmpty();
+            return hotter ? planned : measured;
         }
 
         Gathered gathered() {

@@ -125,6 +125,9 @@ public sealed interface Command {
     /** A heat was done; the answer for the plan is kept beside it. */
     record Heat(Header header, String tag, HeatPlan plan, Optional<Celsius> measuredPeak) implements Command {}
 
+    /** An engineer releases one heat of the item, which the answer for the plan bars; the answer is kept beside it. */
+    record Release(Header header, String tag, HeatPlan plan, String why) implements Command {}
+
     /** Parts were used. */
     record UseUp(Header header, String tag, long quantity, String workOrder, List<String> boardSerials)
             implements Command {

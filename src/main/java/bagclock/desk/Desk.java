@@ -108,8 +108,8 @@ public final class Desk {
         if (before.isPresent()) {
             return again(command, before.get());
         }
-        Planning planning =
-                new Planning(tx, ledger, register, (heat, known) -> answering.note(tx, heat, known), openings);
+        Planning planning = new Planning(
+                tx, ledger, register, (tag, heat, known) -> answering.note(tx, tag, heat, known), openings);
         Plan plan = new Corrections(tx, ledger, register, planning).plan(command, now);
         if (!plan.refusals().isEmpty()) {
             return new Outcome.Refused<>(plan.refusals());
@@ -206,6 +206,23 @@ public final class Desk {
             there(tx, tag);
             return answering.of(tx, tag, plan, moment);
         });
+    }
+
+    /**
+     * An item's releases of single heats.
+     *
+     * @throws bagclock.platform.NotThere when no item has the tag
+     */
+    public Releases releases(String tag) {
+        return database.read(tx -> {
+            there(tx, tag);
+            return new Releases(ledger.history(tx, tag));
+        });
+    }
+
+    /** The newest releases of heats of single items, newest first; also those that were taken back. */
+    public List<Entry> newestReleases(int most) {
+        return database.read(tx -> ledger.newestReleases(tx, most));
     }
 
     /**

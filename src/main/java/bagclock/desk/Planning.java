@@ -4,7 +4,9 @@ import bagclock.core.Reason;
 import bagclock.core.exposure.Event;
 import bagclock.core.exposure.Place;
 import bagclock.core.exposure.Zone;
+import bagclock.core.heat.Answer;
 import bagclock.core.heat.HeatPlan;
+import bagclock.core.heat.Release;
 import bagclock.core.quantity.RelativeHumidity;
 import bagclock.core.standard.CarrierLimit;
 import bagclock.ledger.Act;
@@ -40,7 +42,10 @@ final class Planning {
             on(Command.LimitCarrier.class, this::limitCarrier),
             on(Command.Heat.class, this::heat),
             on(Command.UseUp.class, this::useUp),
-            on(Command.EnterUnknownExposure.class, (c, known) -> known.plan(c, new Event.UnknownExposure(at(c)))));
+            on(Command.EnterUnknownExposure.class, (c, known) -> known.plan(c, new Event.UnknownExposure(at(c)))),
+            on(Command.Release.class, this::release));
+
+    private static final int LONGEST_WHY = 400;
 
     private final Transaction tx;
     private final Ledger ledger;
@@ -48,9 +53,9 @@ final class Planning {
     private final HeatRecord heats;
     private final OpeningAir openings;
 
-    /** Notes the answer that a heat was done on. */
+    /** Notes the answer for a heat. */
     interface HeatRecord {
-        void note(Command.Heat heat, Lookup known);
+        Answer note(String tag, HeatPlan plan, Lookup known);
     }
 
     Planning(Transaction tx, Ledger ledger, Register register, HeatRecord heats, OpeningAir openings) {
@@ -246,17 +251,29 @@ final class Planning {
     }
 
     private Plan heat(Command.Heat heat, Lookup known) {
-        heats.note(heat, known);
-        HeatPlan plan = heat.plan();
-        known.note(Notes.PURPOSE, plan.purpose().map(HeatPlan.Purpose::code).orElse(""));
-        known.note(Notes.LENGTH, plan.length().toString());
-        known.note(
-                Notes.PLANNED_PEAK,
-                plan.peakBody().map(peak -> Double.toString(peak.degrees())).orElse(""));
+        HeatPlan plan = heat.plan().startingAt(at(heat));
+        Answer answer = heats.note(heat.tag(), plan, known);
+        new Releases(ledger.history(tx, heat.tag()))
+                .open(plan, answer)
+                .ifPresent(release -> known.note(Notes.RELEASE, Integer.toString(release.seq())));
+        PlanNotes.of(plan).forEach(known::note);
         return known.plan(
                 heat,
                 new Event.Heated(
                         at(heat), heat.measuredPeak().or(() -> heat.plan().peakBody())));
+    }
+
+    private Plan release(Command.Release release, Lookup known) {
+        if (release.why().isBlank() || release.why().length() > LONGEST_WHY) {
+            known.refuse(Reason.TEXT_MISSING, Notes.WHY);
+        }
+        Answer answer = heats.note(release.tag(), release.plan(), known);
+        if (!Release.isPossible(answer)) {
+            known.refuse(Reason.RELEASE_NOT_POSSIBLE);
+        }
+        known.note(Notes.WHY, release.why());
+        PlanNotes.of(release.plan()).forEach(known::note);
+        return known.plan(new Draft(release.tag(), at(release), new Act.Released(known.notes())));
     }
 
     private Plan useUp(Command.UseUp use, Lookup known) {

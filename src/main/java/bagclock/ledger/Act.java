@@ -62,6 +62,18 @@ public sealed interface Act {
     /** The closed bag was put at a place; no clock depends on it. */
     record PutAt(String placeCode) implements Act {}
 
+    /**
+     * An engineer released one heat; no clock depends on it.
+     *
+     * @param notes the heat, why, and the answer that stands beside it, see {@link Notes}
+     */
+    record Released(Map<String, String> notes) implements Act {
+        /** Keeps its own copy. */
+        public Released {
+            notes = Map.copyOf(notes);
+        }
+    }
+
     /** The corrected entry did not happen. */
     record TakenBack() implements Act {}
 

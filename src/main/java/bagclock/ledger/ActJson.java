@@ -30,6 +30,7 @@ final class ActJson {
             Act.JoinedInto.class, "joined-into",
             Act.UsedUp.class, "used-up",
             Act.PutAt.class, "put-at",
+            Act.Released.class, "released",
             Act.TakenBack.class, "taken-back");
 
     private ActJson() {}
@@ -52,6 +53,8 @@ final class ActJson {
             json.put(QUANTITY, used.quantity()).put("workOrder", used.workOrder());
             ArrayNode boards = json.putArray(BOARDS);
             used.boards().forEach(boards::add);
+        } else if (act instanceof Act.Released released) {
+            writeNotes(released.notes(), json);
         } else {
             writeFamily(act, json);
         }
@@ -121,6 +124,7 @@ final class ActJson {
             case "used-up" ->
                 new Act.UsedUp(quantity(json), json.path("workOrder").asText(), boards(json));
             case "put-at" -> new Act.PutAt(json.path("place").asText());
+            case "released" -> new Act.Released(notes(json));
             case "taken-back" -> new Act.TakenBack();
             default -> throw new IllegalStateException("no act has the word " + word);
         };

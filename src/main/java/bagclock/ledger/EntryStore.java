@@ -125,6 +125,17 @@ final class EntryStore {
                 .list();
     }
 
+    /** The newest entries of one act, newest first. */
+    List<Entry> newest(Transaction tx, String act, int most) {
+        return tx.handle()
+                .createQuery(SELECT + "where act = :act order by recorded_at desc, tag, seq desc limit :most")
+                .bind("act", act)
+                .bind("most", most)
+                .mapTo(Row.class)
+                .map(Row::entry)
+                .list();
+    }
+
     /** Entries of one act recorded from a moment until before another, oldest first. */
     List<Entry> recordedBetween(Transaction tx, String act, Instant startInclusive, Instant endExclusive) {
         return tx.handle()

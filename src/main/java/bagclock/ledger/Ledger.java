@@ -169,6 +169,11 @@ public final class Ledger {
         return entries.newestOf(tx, who, most);
     }
 
+    /** The newest releases of heats of single items, newest first. */
+    public List<Entry> newestReleases(Transaction tx, int most) {
+        return entries.newest(tx, "released", most);
+    }
+
     /** Entries recorded in a period, oldest first. */
     public List<Entry> recordedBetween(Transaction tx, Instant startInclusive, Instant endExclusive) {
         return entries.recordedBetween(tx, startInclusive, endExclusive);

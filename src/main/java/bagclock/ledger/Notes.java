@@ -44,6 +44,15 @@ public final class Notes {
     /** Planned peak of the body in degrees Celsius; empty: its rated peak. */
     public static final String PLANNED_PEAK = "planned-peak";
 
+    /** Stated that only this part is heated, "true" or "false"; empty if nobody said. */
+    public static final String LOCAL = "local";
+
+    /** Why an engineer released a heat. */
+    public static final String WHY = "why";
+
+    /** Number of the entry that released the heat. */
+    public static final String RELEASE = "release";
+
     /** A line for each zone that an answer rests on: its code, how many readings, the last of them. */
     public static final String READINGS = "readings";
 

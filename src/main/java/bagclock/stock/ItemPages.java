@@ -210,11 +210,12 @@ final class ItemPages {
                         ? "/items/" + item.tag() + "/acts/" + form + "?corrects=" + entry.seq() + "&at="
                                 + texts.field(entry.happenedAt())
                         : "",
-                isHeat(entry) ? "/bench/heats/" + item.tag() + "/" + entry.seq() : "");
+                keepsAnAnswer(entry) ? "/bench/heats/" + item.tag() + "/" + entry.seq() : "");
     }
 
-    private static boolean isHeat(Entry entry) {
-        return entry.act() instanceof Act.Happened happened && happened.event() instanceof Event.Heated;
+    private static boolean keepsAnAnswer(Entry entry) {
+        return entry.act() instanceof Act.Released
+                || (entry.act() instanceof Act.Happened happened && happened.event() instanceof Event.Heated);
     }
 
     private String state(HistoryLine line) {

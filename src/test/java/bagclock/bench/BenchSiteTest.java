@@ -197,4 +197,54 @@ class BenchSiteTest {
         assertThat(page.select(".answer")).hasSize(1);
         assertThat(page.select("#record-title")).isEmpty();
     }
+
+    /** Rules, 15: the verdict stays; the release is for one heat and stands beside it ever after. */
+    @Test
+    void anEngineerReleasesOneHeatOfAnItemByNameAndReason() {
+        Visitor engineer = Visitor.ofDemo(site.port(), Role.ENGINEER);
+        String question = "/bench?code=R-425&purpose=placement&peak=240&minutes=8";
+        HttpResponse<String> empty = engineer.submit(question, "/bench/release", "why", " ");
+        assertThat(empty.statusCode()).isEqualTo(422);
+        assertThat(Jsoup.parse(empty.body()).select("#why-error")).hasSize(1);
+
+        String back = Visitor.target(engineer.submit(question, "/bench/release", "why", "Weighed dry"));
+        Document released = technician().page(back);
+        assertThat(released.select(".answer").hasClass("bake")).isTrue();
+        assertThat(released.select("#bench-answer .caution").text())
+                .startsWith("Released for this one heat by")
+                .contains("Weighed dry", "The verdict stays");
+        assertThat(technician()
+                        .page("/bench?code=R-425&purpose=placement&peak=245&minutes=8")
+                        .select("#bench-answer .caution"))
+                .as("a hotter heat was not released")
+                .isEmpty();
+
+        String heat = Visitor.target(technician().submit(back, "/bench", "at", "2026-03-12T14:20", "measured", "238"));
+        Document record = technician().page(heat);
+        assertThat(record.select("#kept-title ~ p .verdict").text()).isEqualTo("Bake");
+        assertThat(record.select("#kept-title ~ p strong").text())
+                .startsWith("Released by")
+                .endsWith("Weighed dry");
+        assertThat(technician().page(back).select("#bench-answer .caution")).isEmpty();
+
+        Element line = technician().page("/boards/releases").select("tbody tr").stream()
+                .filter(row -> row.text().contains("R-425"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(line.text()).contains("Weighed dry", "Bake");
+        assertThat(line.select("a").eachAttr("href")).contains(heat.replace("?done=recorded", ""));
+        String release = line.selectFirst("a").attr("href");
+        assertThat(technician().page(release).select(".facts").text()).contains("Weighed dry");
+    }
+
+    @Test
+    void whatHasAnotherWayOutAtHandIsNotReleased() {
+        Visitor engineer = Visitor.ofDemo(site.port(), Role.ENGINEER);
+
+        assertThat(engineer.page("/bench?code=R-401").select("#release-title")).isEmpty();
+        assertThat(engineer.page("/bench?code=R-407").select("#release-title")).isEmpty();
+        assertThat(technician().page("/bench?code=T-418").select("#release-title"))
+                .isEmpty();
+        assertThat(engineer.page("/bench?code=T-418").select("#release-title")).hasSize(1);
+    }
 }

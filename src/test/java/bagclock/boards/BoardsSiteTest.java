@@ -300,4 +300,59 @@ class BoardsSiteTest {
         assertThat(technician.page("/boards/types/HQB-S1").select("main").text())
                 .contains("HQB-S1.3", "Older than 12 months");
     }
+
+    /** Rules, 12: in a whole-board heat every part counts; rules, 9: each heat above 200 C is a pass. */
+    @Test
+    void aWholeBoardHeatOutsideAJobIsAskedReleasedAndRecorded() {
+        Visitor engineer = engineer();
+        newBoard(engineer, "WAV-1", "field", "yes");
+        Document board = engineer.page("/boards/WAV-1");
+        assertThat(board.select("form[action=/boards/WAV-1/heat] select[name=profile]"))
+                .hasSize(1);
+        assertThat(board.select("tbody tr:has(th:contains(U1)) td.number").text())
+                .startsWith("0 of");
+        String ask = "/boards/WAV-1/heat?profile=none&minutes=4";
+        Document asked = engineer.page(ask);
+        assertThat(verdict(asked)).isEqualTo("Bake");
+        assertThat(asked.select("#why-title ~ .table tbody th").eachText()).contains("U1", "U2", "U7");
+        assertThat(technician().page(ask).select("form[action$=/release]")).isEmpty();
+
+        HttpResponse<String> wordless = engineer.submit(ask, "/boards/WAV-1/heat", "at", nowField(), "why", "");
+        assertThat(wordless.statusCode()).isEqualTo(422);
+        assertThat(Jsoup.parse(wordless.body()).select("#why-error")).hasSize(1);
+        String back = sent(engineer.submit(ask, "/boards/WAV-1/heat/release", "reason", "Weighed dry."));
+        assertThat(technician().page(back).select("#board-answer .caution").text())
+                .contains("Weighed dry.");
+        Visitor technician = technician();
+        String record =
+                sent(technician.submit(back, "/boards/WAV-1/heat", "at", nowField(), "why", "Wave of the second side"));
+
+        Document page = technician.page(record);
+        assertThat(page.select("main").text())
+                .contains("Whole board", "4 min", "Wave of the second side", "Released by", "Weighed dry.");
+        assertThat(technician.page(back).select("#board-answer .caution")).isEmpty();
+        assertThat(technician
+                        .page("/boards/WAV-1")
+                        .select("tbody tr:has(th:contains(U1)) td.number")
+                        .text())
+                .startsWith("1 of");
+        assertThat(technician
+                        .page("/boards/releases")
+                        .select("tr:contains(WAV-1)")
+                        .text())
+                .contains("Weighed dry.");
+    }
+
+    /** Rules, 11: the peak of each part counts; what somebody plans can't make a whole-board heat milder. */
+    @Test
+    void aPlannedPeakMakesAWholeBoardHeatOnlyStricter() {
+        Visitor technician = technician();
+        newBoard(technician, "WAV-2", "field", "yes");
+
+        assertThat(verdict(technician.page("/boards/WAV-2/heat?profile=none&peak=150")))
+                .isEqualTo(verdict(technician.page("/boards/WAV-2/heat?profile=none")));
+        assertThat(verdict(technician.page("/boards/WAV-2/heat?profile=none&peak=300")))
+                .isEqualTo("Hold");
+        assertThat(technician.get("/boards/WAV-2/heat?peak=hot").statusCode()).isEqualTo(422);
+    }
 }
