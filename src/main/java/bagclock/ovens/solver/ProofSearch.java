@@ -20,6 +20,9 @@ final class ProofSearch {
     private static final double[] SHARES = {0.6, 0.6, 1};
     private static final double WITH_HINT = 0.5;
     private static final int MEMORY_MB = 1_500;
+    private static final double FOR_SOME = 0.4;
+    private static final int LOTS_AT_FIRST = 8;
+    private static final int LOTS_MORE = 4;
 
     private final Problem problem;
     private final int workers;
@@ -44,6 +47,13 @@ final class ProofSearch {
         int stages = problem.aim().isStaged() ? 3 : 1;
         for (int stage = 0; stage < stages; stage++) {
             double seconds = left() * (stages == 1 ? 1 : SHARES[stage]);
+            if (stage == 0 && best.score().late() > 0 && CriticalLots.areEasier(problem)) {
+                if (solve(stage, seconds * FOR_SOME, true)) {
+                    continue;
+                }
+                boundBySome(seconds * FOR_SOME);
+                seconds *= 1 - 2 * FOR_SOME;
+            }
             if (!solve(stage, seconds * WITH_HINT, true) && left() > 0) {
                 solve(stage, seconds * (1 - WITH_HINT), false);
             }
@@ -53,6 +63,36 @@ final class ProofSearch {
 
     private double left() {
         return Math.max(0, (endNs - System.nanoTime()) / 1e9);
+    }
+
+    /** Bounds the lateness by that of the lots that are latest, more of them each time. */
+    private void boundBySome(double seconds) {
+        double until = left() - seconds;
+        CriticalLots lots = new CriticalLots(problem, best.sketch());
+        for (int count = LOTS_AT_FIRST; count < problem.lots().length && left() > until; count += LOTS_MORE) {
+            ProofModel some = new ProofModel(lots.first(count));
+            some.seek(0, 0, 0);
+            CpSolver solver = solver(left() - until, seed);
+            boolean isProved = solver.solve(some.model()) == CpSolverStatus.OPTIMAL;
+            bound(0, atLeast(solver));
+            if (!isProved) {
+                return;
+            }
+        }
+    }
+
+    private CpSolver solver(double seconds, int chance) {
+        CpSolver solver = new CpSolver();
+        solver.getParameters()
+                .setMaxTimeInSeconds(Math.max(0, Math.min(seconds, left())))
+                .setNumWorkers(workers)
+                .setRandomSeed(chance)
+                .setMaxMemoryInMb(MEMORY_MB);
+        return solver;
+    }
+
+    private static long atLeast(CpSolver solver) {
+        return (long) Math.ceil(solver.bestObjectiveBound() - 1e-6);
     }
 
     /** One stage for a while; true if it is proved. */
@@ -65,12 +105,7 @@ final class ProofSearch {
         if (isHinted) {
             proof.hint(best.sketch());
         }
-        CpSolver solver = new CpSolver();
-        solver.getParameters()
-                .setMaxTimeInSeconds(Math.min(seconds, left()))
-                .setNumWorkers(workers)
-                .setRandomSeed(isHinted ? seed : seed + 1)
-                .setMaxMemoryInMb(MEMORY_MB);
+        CpSolver solver = solver(seconds, isHinted ? seed : seed + 1);
         CpSolverStatus status = solver.solve(proof.model(), new CpSolverSolutionCallback() {
             @Override
             public void onSolutionCallback() {
@@ -81,7 +116,7 @@ final class ProofSearch {
             take(proof.sketch(solver));
         }
         if (status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE || status == CpSolverStatus.UNKNOWN) {
-            bound(stage, (long) Math.ceil(solver.bestObjectiveBound() - 1e-6));
+            bound(stage, atLeast(solver));
         }
         return reached(stage);
     }

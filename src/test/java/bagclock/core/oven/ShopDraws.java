@@ -157,7 +157,7 @@ public final class ShopDraws {
                             List.of())));
         }
         List<Lot> drawn = new ArrayList<>();
-        double span = lots * 16.0 / ovens / tightness;
+        double span = lots * 48.0 / ovens / tightness;
         for (int i = 0; i < lots; i++) {
             drawn.add(workshopLot("L" + i, (int) span));
         }

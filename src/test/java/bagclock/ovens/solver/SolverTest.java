@@ -18,6 +18,8 @@ import bagclock.ovens.solver.Solver.Answer;
 import bagclock.ovens.solver.Solver.Ending;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.google.ortools.Loader;
+import com.google.ortools.sat.CpSolver;
+import com.google.ortools.sat.CpSolverStatus;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -68,6 +70,26 @@ class SolverTest {
                             found.score().ovenMinutes(),
                             found.score().runs()))
                     .isEqualTo(List.of(best.late(), best.ovenMinutes(), best.runs()));
+        }
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void whatBoundsSomeLotsBoundsAll(long seed) {
+        Shop shop = new ShopDraws(seed).small(5);
+        Replan replan = new Replan(shop);
+        Problem problem = replan.minutes().problem();
+        CriticalLots lots = new CriticalLots(problem, replan.fresh().sketch());
+        long best = Enumerated.best(shop).late();
+
+        assertThat(CriticalLots.areEasier(problem)).isTrue();
+        for (int count = 1; count < problem.lots().length; count++) {
+            ProofModel some = new ProofModel(lots.first(count));
+            some.seek(0, 0, 0);
+            CpSolver solver = new CpSolver();
+            solver.getParameters().setNumWorkers(1);
+            assertThat(solver.solve(some.model())).isEqualTo(CpSolverStatus.OPTIMAL);
+            assertThat(solver.objectiveValue()).isLessThanOrEqualTo(best);
         }
     }
 
