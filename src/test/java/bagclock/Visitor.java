@@ -90,9 +90,14 @@ public final class Visitor {
 
     /** Sends the form at this address with a file: names and values of the other fields in turn. */
     public HttpResponse<String> upload(String path, FilePart file, String... fields) {
+        return uploadFrom(path, path, file, fields);
+    }
+
+    /** Sends a form that stands on another page. */
+    public HttpResponse<String> uploadFrom(String page, String path, FilePart file, String... fields) {
         String boundary = "part-of-a-form";
         ByteArrayOutputStream body = new ByteArrayOutputStream();
-        Element token = page(path).selectFirst("main input[name=csrf]");
+        Element token = page(page).selectFirst("main input[name=csrf]");
         part(body, boundary, "name=\"csrf\"", token == null ? "" : token.val());
         for (int i = 0; i < fields.length; i += 2) {
             part(body, boundary, "name=\"" + fields[i] + "\"", fields[i + 1]);

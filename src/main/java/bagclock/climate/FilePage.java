@@ -1,8 +1,7 @@
 package bagclock.climate;
 
-import bagclock.platform.Choice;
-import bagclock.platform.Field;
 import bagclock.platform.Page;
+import bagclock.readings.Asked;
 import java.util.List;
 
 /**
@@ -34,13 +33,6 @@ public record FilePage(
         boolean ready,
         boolean canTakeBack)
         implements Page {
-    /**
-     * One thing to say.
-     *
-     * @param choices none for a field to type in
-     */
-    public record Asked(Field field, List<Choice> choices) {}
-
     @Override
     public String template() {
         return "climate/file.jte";

@@ -23,13 +23,13 @@ final class FilePages {
     private final Messages messages;
     private final Texts texts;
     private final Names names;
-    private final AskedFields asked;
+    private final RoomFields asked;
 
     FilePages(Messages messages, Texts texts, Names names) {
         this.messages = messages;
         this.texts = texts;
         this.names = names;
-        this.asked = new AskedFields(messages);
+        this.asked = new RoomFields(messages);
     }
 
     /** A file as it is stored, with how far its import is. */

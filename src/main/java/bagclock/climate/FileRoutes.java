@@ -10,6 +10,7 @@ import bagclock.platform.Pages;
 import bagclock.platform.Role;
 import bagclock.platform.Texts;
 import bagclock.platform.Visit;
+import bagclock.readings.AnswersForm;
 import bagclock.readings.FileEvent;
 import bagclock.readings.LoggerFile;
 import bagclock.readings.LoggerFiles;

@@ -103,8 +103,18 @@ public sealed interface Command {
             Header header, String tag, String ovenCode, Celsius setPoint, Optional<RelativeHumidity> humidityShown)
             implements Command {}
 
-    /** Out of the oven; without a time at temperature door to door less the oven's declared heat-up counts. */
-    record EndBake(Header header, String tag, Optional<Duration> atTemperature) implements Command {}
+    /**
+     * Out of the oven; without a time at temperature door to door less the oven's declared heat-up counts.
+     *
+     * @param chartSha256 of the oven's chart that the time was read from, in hexadecimal; empty: it was told
+     */
+    record EndBake(Header header, String tag, Optional<Duration> atTemperature, Optional<String> chartSha256)
+            implements Command {
+        /** Without a chart. */
+        public EndBake(Header header, String tag, Optional<Duration> atTemperature) {
+            this(header, tag, atTemperature, Optional.empty());
+        }
+    }
 
     /** Soldered onto a board; {@code placeCode} empty: where it last was on the floor. */
     record Mount(Header header, String tag, String boardSerial, String location, Optional<String> placeCode)

@@ -211,7 +211,9 @@ final class Planning {
 
     private Plan endBake(Command.EndBake end, Lookup known) {
         Optional<Duration> time = end.atTemperature().or(() -> doorToDoor(end, known));
-        known.note(Notes.TIME_FROM, end.atTemperature().isPresent() ? "told" : "door to door less heat-up");
+        String told = end.chartSha256().isPresent() ? "chart" : "told";
+        known.note(Notes.TIME_FROM, end.atTemperature().isPresent() ? told : "door to door less heat-up");
+        end.chartSha256().ifPresent(hash -> known.note(Notes.CHART, hash));
         return known.plan(end, new Event.BakeEnded(at(end), time));
     }
 

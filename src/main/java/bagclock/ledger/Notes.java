@@ -32,8 +32,11 @@ public final class Notes {
     /** Versions of the facts that the answer was worked out from. */
     public static final String VERSIONS = "versions";
 
-    /** How the time at temperature is known: told, or door to door less the declared heat-up. */
+    /** How the time at temperature is known: chart, told, or door to door less the declared heat-up. */
     public static final String TIME_FROM = "time-from";
+
+    /** SHA-256 of the oven's chart that the time at temperature was read from. */
+    public static final String CHART = "chart-sha256";
 
     /** What a heat was for; empty if nobody said. */
     public static final String PURPOSE = "purpose";

@@ -6,8 +6,8 @@ import bagclock.platform.Choice;
 import bagclock.platform.Entered;
 import bagclock.platform.Field;
 import bagclock.platform.Texts;
-import bagclock.register.KnownPlace;
 import bagclock.register.KnownPlace.BakeOven;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -63,8 +63,14 @@ final class OvenPages {
     }
 
     private OvensPage.Run run(Load load, Instant now) {
+        String left = load.readyAt()
+                .filter(ready -> ready.isAfter(now))
+                .map(ready -> words.text("ovens.left", texts.span(Duration.between(now, ready))))
+                .orElse("");
         return new OvensPage.Run(
                 ready(load, now),
+                left,
+                words.text("ovens.chart.without"),
                 facts(load, now),
                 href(load),
                 load.items().stream()
@@ -77,14 +83,14 @@ final class OvenPages {
     }
 
     /** When it will be, or was, ready. */
-    private String ready(Load load, Instant now) {
+    String ready(Load load, Instant now) {
         return load.readyAt()
                 .map(ready ->
                         words.text(ready.isAfter(now) ? "ovens.ready" : "ovens.ready.since", texts.at(ready, now)))
                 .orElseGet(() -> words.text("ovens.ready.never"));
     }
 
-    private String facts(Load load, Instant now) {
+    String facts(Load load, Instant now) {
         String in = words.text("ovens.loaded", texts.temperature(load.setPoint()), texts.at(load.loadedAt(), now));
         String hot = load.cameToTemperatureAt()
                 .map(at -> words.text("ovens.hot-since", texts.at(at, now)))
@@ -93,7 +99,7 @@ final class OvenPages {
         return in + " " + hot;
     }
 
-    private static String part(ItemView view) {
+    static String part(ItemView view) {
         return view.item().partType() + ", " + view.partType().fact().description();
     }
 
@@ -170,51 +176,6 @@ final class OvenPages {
                 .map(texts::temperature)
                 .collect(Collectors.joining(", "));
         return all.isEmpty() ? "" : words.text("ovens.set-point.hint", all);
-    }
-
-    RunPage run(Load load, Entered entered, Told told, Instant now) {
-        return new RunPage(
-                words.text("ovens.run", load.oven().name()),
-                href(load),
-                told.key(),
-                ready(load, now),
-                facts(load, now),
-                load.items().stream().map(item -> runLine(load, item, now)).toList(),
-                entered.field("hotAt", words.text("ovens.hot-at")),
-                told.missing(),
-                new RunPage.Unloading(
-                        entered.field("outAt", words.text("ovens.out-at")),
-                        entered.field(
-                                "hours",
-                                words.text("ovens.hours-at-temperature"),
-                                words.text("ovens.hours-at-temperature.hint")),
-                        entered.field("tag", words.text("ovens.items-out")),
-                        load.items().stream()
-                                .map(item -> new Choice(item.tag(), item.tag(), part(item.view())))
-                                .toList(),
-                        entered.field("to", words.text("ovens.to"), words.text("ovens.to.hint")),
-                        told.places().stream()
-                                .map(place -> Choice.of(place.code(), place.name()))
-                                .toList()));
-    }
-
-    /**
-     * What the page of a load says beside the load.
-     *
-     * @param missing what an unload leaves undone
-     * @param places where parts may go
-     */
-    record Told(String key, List<String> missing, List<KnownPlace> places) {}
-
-    private RunPage.Line runLine(Load load, Load.Loaded item, Instant now) {
-        return new RunPage.Line(
-                item.tag(),
-                part(item.view()),
-                Long.toString(item.view().item().quantity()),
-                item.needed().map(words::hours).orElseGet(() -> words.text("ovens.needed.never")),
-                item.needed()
-                        .map(needed -> texts.at(load.countsFrom().plus(needed), now))
-                        .orElse(""));
     }
 
     OvenPage oven(Entered entered, String title, String action, int basedOn) {

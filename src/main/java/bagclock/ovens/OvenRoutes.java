@@ -17,6 +17,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -30,15 +31,17 @@ final class OvenRoutes {
     private final Desk desk;
     private final OvenStore store;
     private final Ovens ovens;
+    private final RunPages runPages;
     private final Pages pages;
     private final Texts texts;
     private final Clock clock;
     private final OvenPages words;
 
-    OvenRoutes(Desk desk, OvenStore store, Pages pages, Texts texts, Clock clock) {
-        this.desk = desk;
-        this.store = store;
-        this.ovens = new Ovens(desk, store);
+    OvenRoutes(Ovens ovens, RunPages runPages, Pages pages, Texts texts, Clock clock) {
+        this.desk = ovens.desk();
+        this.store = ovens.store();
+        this.ovens = ovens;
+        this.runPages = runPages;
         this.pages = pages;
         this.texts = texts;
         this.clock = clock;
@@ -59,7 +62,11 @@ final class OvenRoutes {
         Instant now = clock.instant();
         String act = ctx.queryParam("done");
         String done = act != null && DONE.contains(act) ? texts.messages().text("ovens.done." + act) : "";
-        pages.show(ctx, words.overview(store.ovens(now), ovens.loads(now), ovens.queue(now), done, now));
+        List<Load> loads = ovens.loads(now);
+        pages.show(
+                ctx,
+                words.overview(store.ovens(now), loads, ovens.queue(now), done, now)
+                        .proving(runPages.proofs(loads, now)));
     }
 
     private OvenPage fresh(Entered entered) {

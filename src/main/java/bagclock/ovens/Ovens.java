@@ -36,6 +36,14 @@ final class Ovens {
         this.store = store;
     }
 
+    Desk desk() {
+        return desk;
+    }
+
+    OvenStore store() {
+        return store;
+    }
+
     /** Everything that is in an oven, by the time it went in. */
     List<Load> loads(Instant now) {
         List<BakeOven> ovens = store.ovens(now);

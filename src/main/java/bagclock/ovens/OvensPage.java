@@ -2,6 +2,7 @@ package bagclock.ovens;
 
 import bagclock.platform.Page;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The planner's front door.
@@ -25,10 +26,29 @@ public record OvensPage(String title, String lead, String done, List<Oven> ovens
      * One load in it.
      *
      * @param ready when it will be ready, in a sentence
+     * @param left how long until then; empty when it is ready
+     * @param proof what its chart proves so far, or that there is none
      * @param facts set-point and since when
      * @param href of its own page
      */
-    public record Run(String ready, String facts, String href, List<Tag> items) {}
+    public record Run(String ready, String left, String proof, String facts, String href, List<Tag> items) {
+        private Run proving(Map<String, String> proofs) {
+            return new Run(ready, left, proofs.getOrDefault(href, proof), facts, href, items);
+        }
+    }
+
+    /** With what charts prove, by the address of the load. */
+    OvensPage proving(Map<String, String> proofs) {
+        List<Oven> told = ovens.stream()
+                .map(oven -> new Oven(
+                        oven.code(),
+                        oven.name(),
+                        oven.ability(),
+                        oven.free(),
+                        oven.runs().stream().map(run -> run.proving(proofs)).toList()))
+                .toList();
+        return new OvensPage(title, lead, done, told, waiting, stuck);
+    }
 
     /** An item in it. */
     public record Tag(String tag, String what) {}

@@ -3,6 +3,7 @@ package bagclock.ovens;
 import bagclock.desk.Desk;
 import bagclock.platform.Database;
 import bagclock.platform.Live;
+import bagclock.platform.Names;
 import bagclock.platform.Pages;
 import bagclock.platform.Texts;
 import io.javalin.config.RoutesConfig;
@@ -13,6 +14,7 @@ public final class OvensRoutes implements AutoCloseable {
     private final OvenRoutes ovens;
     private final LoadRoutes loading;
     private final RunRoutes runs;
+    private final ChartRoutes charts;
     private final PlanRoutes plans;
     private final PlanDesk planDesk;
 
@@ -22,9 +24,17 @@ public final class OvensRoutes implements AutoCloseable {
     /** Routes of one site. */
     public OvensRoutes(Rooms rooms, Desk desk, Pages pages, Texts texts, Clock clock) {
         OvenStore store = new OvenStore(rooms.database(), rooms.live()::tell);
-        this.ovens = new OvenRoutes(desk, store, pages, texts, clock);
         this.loading = new LoadRoutes(desk, store, pages, texts, clock);
-        this.runs = new RunRoutes(desk, store, pages, texts, clock);
+        Ovens all = new Ovens(desk, store);
+        OvenWords words = new OvenWords(texts);
+        RunPages runPages = new RunPages(
+                words,
+                new ChartWords(words, texts, new Names(rooms.database())),
+                new Charts(desk, new ChartStore(rooms.database(), rooms.live()::tell)),
+                texts);
+        this.ovens = new OvenRoutes(all, runPages, pages, texts, clock);
+        this.runs = new RunRoutes(all, runPages, pages, texts, clock);
+        this.charts = new ChartRoutes(all, runPages, pages, texts, clock);
         PlanStore planStore = new PlanStore(rooms.database(), rooms.live()::tell);
         this.planDesk = new PlanDesk(store, new Ovens(desk, store), planStore, texts.zone());
         this.plans = new PlanRoutes(planStore, planDesk, pages, texts, clock);
@@ -35,6 +45,7 @@ public final class OvensRoutes implements AutoCloseable {
         ovens.register(routes);
         loading.register(routes);
         runs.register(routes);
+        charts.register(routes);
         plans.register(routes);
     }
 

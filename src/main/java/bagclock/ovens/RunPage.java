@@ -9,6 +9,8 @@ import java.util.List;
  * One load in an oven: what is in it, coming to temperature, unloading.
  *
  * @param ready when it will be ready, in a sentence
+ * @param proof what its chart proves; at most one
+ * @param chart the field of a chart's file
  * @param missing what an early unload leaves undone, in words; empty if nothing, or not asked yet
  */
 public record RunPage(
@@ -18,6 +20,8 @@ public record RunPage(
         String ready,
         String facts,
         List<Line> lines,
+        List<ChartPart> proof,
+        Field chart,
         Field atTemperatureAt,
         List<String> missing,
         Unloading unloading)
@@ -25,9 +29,21 @@ public record RunPage(
     /** One item in it. */
     public record Line(String tag, String part, String quantity, String needed, String ready) {}
 
-    /** The fields of unloading. */
+    /**
+     * The fields of unloading.
+     *
+     * @param fromChart where the hours come from, in a sentence; empty: they are asked
+     * @param decides what an engineer has to decide before it is noted; without a label for nothing
+     */
     public record Unloading(
-            Field at, Field hours, Field items, List<Choice> itemChoices, Field to, List<Choice> places) {}
+            String fromChart,
+            Field decides,
+            Field at,
+            Field hours,
+            Field items,
+            List<Choice> itemChoices,
+            Field to,
+            List<Choice> places) {}
 
     @Override
     public String template() {

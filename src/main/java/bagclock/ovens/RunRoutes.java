@@ -1,9 +1,8 @@
 package bagclock.ovens;
 
-import bagclock.core.Refusal;
-import bagclock.desk.Command;
-import bagclock.desk.Desk;
+import bagclock.platform.Choice;
 import bagclock.platform.Entered;
+import bagclock.platform.NotAllowed;
 import bagclock.platform.Pages;
 import bagclock.platform.Role;
 import bagclock.platform.Secret;
@@ -21,82 +20,99 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** One load: when it came to temperature, and taking it out. */
 final class RunRoutes {
     private static final String KEY = "key";
     private static final String HOT_AT = "hotAt";
+    private static final String TAG = "tag";
     private static final String TO = "to";
+    private static final int MOST_ENDED = 200;
+    private static final Set<Role> DECIDES = Set.of(Role.ENGINEER);
 
-    private final Desk desk;
-    private final OvenStore store;
     private final Ovens ovens;
+    private final RunPages runPages;
+    private final Unloading unloading;
     private final Pages pages;
     private final Texts texts;
     private final Clock clock;
     private final OvenWords words;
-    private final OvenPages ovenPages;
 
-    RunRoutes(Desk desk, OvenStore store, Pages pages, Texts texts, Clock clock) {
-        this.desk = desk;
-        this.store = store;
-        this.ovens = new Ovens(desk, store);
+    RunRoutes(Ovens ovens, RunPages runPages, Pages pages, Texts texts, Clock clock) {
+        this.ovens = ovens;
+        this.runPages = runPages;
+        this.unloading = new Unloading(ovens.desk(), runPages.charts(), runPages.words());
         this.pages = pages;
         this.texts = texts;
         this.clock = clock;
-        this.words = new OvenWords(texts);
-        this.ovenPages = new OvenPages(words, texts);
+        this.words = runPages.words();
     }
 
     void register(RoutesConfig routes) {
+        routes.get("/ovens/runs", ctx -> pages.show(ctx, ended()), Role.signedIn());
         routes.get("/ovens/{code}/loads/{at}", this::show, Role.signedIn());
         routes.post("/ovens/{code}/loads/{at}/hot", this::noteHot, Role.signedIn());
         routes.post("/ovens/{code}/loads/{at}/out", this::unload, Role.signedIn());
     }
 
-    private Load load(Context ctx, Instant now) {
+    private RunsPage ended() {
+        return runPages.ended(ovens.store().ovens(clock.instant()), MOST_ENDED);
+    }
+
+    /** The load of an address. */
+    static Load load(Context ctx, Ovens ovens, Instant now) {
         String at = ctx.pathParam("at");
         return ovens.load(ctx.pathParam("code"), at.matches("\\d{1,15}") ? Long.parseLong(at) : -1, now);
     }
 
     private void show(Context ctx) {
         Instant now = clock.instant();
-        Load load = load(ctx, now);
-        pages.show(ctx, ovenPages.run(load, Entered.of(usual(load, now), texts), told("", List.of(), now), now));
+        Load load = load(ctx, ovens, now);
+        Entered usual = Entered.of(usual(load, now, words, texts), texts);
+        pages.show(ctx, runPages.run(load, usual, RunPages.Told.fresh(places(now)), now));
     }
 
-    private OvenPages.Told told(String key, List<String> missing, Instant now) {
-        return new OvenPages.Told(key.isEmpty() ? Secret.token() : key, missing, store.otherPlaces(now));
+    private List<Choice> places(Instant now) {
+        return places(ovens.store(), now);
     }
 
-    private Map<String, String> usual(Load load, Instant now) {
+    /** Where parts may go from an oven. */
+    static List<Choice> places(OvenStore store, Instant now) {
+        return store.otherPlaces(now).stream()
+                .map(place -> Choice.of(place.code(), place.name()))
+                .toList();
+    }
+
+    /** The fields as they are before anything was sent. */
+    static Map<String, String> usual(Load load, Instant now, OvenWords words, Texts texts) {
         Map<String, String> values = new HashMap<>();
         values.put(HOT_AT, texts.field(load.cameToTemperatureAt().orElse(now)));
         values.put("outAt", texts.field(now));
         values.put("hours", words.hoursField(load.atTemperatureBy(now.truncatedTo(ChronoUnit.MINUTES))));
-        values.put("tag", load.items().stream().map(Load.Loaded::tag).collect(Collectors.joining(",")));
+        values.put(TAG, load.items().stream().map(Load.Loaded::tag).collect(Collectors.joining(",")));
         return values;
     }
 
     private void noteHot(Context ctx) {
         Instant now = clock.instant();
-        Load load = load(ctx, now);
+        Load load = load(ctx, ovens, now);
         Entered sent = Entered.of(ctx, texts);
         Optional<Instant> at = sent.pastTime(HOT_AT, now);
         if (at.filter(moment -> moment.isBefore(minute(load.loadedAt()))).isPresent()) {
             sent.refuse(HOT_AT, words.text("ovens.hot-before", texts.at(load.loadedAt(), now)));
         }
         if (sent.isRefused()) {
-            Map<String, String> values = usual(load, now);
+            Map<String, String> values = usual(load, now, words, texts);
             values.put(HOT_AT, sent.text(HOT_AT));
             Entered shown = Entered.of(values, texts);
             shown.refuse(HOT_AT, sent.error(HOT_AT));
-            pages.refuse(ctx, ovenPages.run(load, shown, told("", List.of(), now), now));
+            pages.refuse(ctx, runPages.run(load, shown, RunPages.Told.fresh(places(now)), now));
             return;
         }
         Instant hot = at.orElseThrow().isBefore(load.loadedAt()) ? load.loadedAt() : at.orElseThrow();
-        store.noteAtTemperature(load, hot, Visit.of(ctx).signedIn().id(), now);
+        ovens.store().noteAtTemperature(load, hot, Visit.of(ctx).signedIn().id(), now);
         ctx.redirect("/ovens?done=hot", HttpStatus.SEE_OTHER);
     }
 
@@ -107,30 +123,54 @@ final class RunRoutes {
 
     private void unload(Context ctx) {
         Instant now = clock.instant();
-        Load load = load(ctx, now);
+        Load load = load(ctx, ovens, now);
         Entered entered = Entered.of(ctx, texts);
         String key = entered.text(KEY).isEmpty() ? Secret.token() : entered.text(KEY);
         Optional<Instant> out = entered.pastTime("outAt", now);
-        Optional<Duration> hours = entered.number("hours", 0, 10_000).map(RunRoutes::duration);
         List<Load.Loaded> taken = load.items().stream()
-                .filter(item -> entered.all("tag").contains(item.tag()))
+                .filter(item -> entered.all(TAG).contains(item.tag()))
                 .toList();
         if (taken.isEmpty()) {
-            entered.refuse("tag", words.text("ovens.items.none"));
+            entered.refuse(TAG, words.text("ovens.items.none"));
         }
+        Optional<Charts.Weighed> chart = runPages.charts()
+                .kept(load, out.map(at -> later(at, load.loadedAt())).orElse(now), now);
+        Optional<Duration> hours = chart.map(weighed -> weighed.proof().time())
+                .or(() -> entered.number("hours", 0, 10_000).map(RunRoutes::duration));
+        decide(ctx, entered, chart);
         List<String> missing = hours.map(time -> missing(taken, time)).orElse(List.of());
         boolean asked = !missing.isEmpty() && !entered.isChecked("early");
         if (entered.isRefused() || asked) {
-            pages.refuse(ctx, ovenPages.run(load, entered, told(key, asked ? missing : List.of(), now), now));
+            refuse(ctx, load, entered, new RunPages.Told(key, asked ? missing : List.of(), places(now)), now);
             return;
         }
-        List<String> refused =
-                end(ctx, taken, new Out(out.orElseThrow(), hours.orElseThrow(), entered.text(TO), key), now);
+        Unloading.Out done = new Unloading.Out(load, out.orElseThrow(), hours.orElseThrow(), entered.text(TO), chart);
+        List<String> refused = unloading.end(
+                taken, done, new Unloading.Sender(Visit.of(ctx).signedIn().id(), key), now);
         if (refused.isEmpty()) {
             ctx.redirect("/ovens?done=unloaded", HttpStatus.SEE_OTHER);
         } else {
-            entered.refuse("hours", String.join(" ", refused));
-            pages.refuse(ctx, ovenPages.run(load, entered, told(key, List.of(), now), now));
+            entered.refuse(chart.isEmpty() ? "hours" : "outAt", String.join(" ", refused));
+            refuse(ctx, load, entered, new RunPages.Told(key, List.of(), places(now)), now);
+        }
+    }
+
+    private static Instant later(Instant one, Instant other) {
+        return one.isAfter(other) ? one : other;
+    }
+
+    private void refuse(Context ctx, Load load, Entered entered, RunPages.Told told, Instant now) {
+        pages.refuse(ctx, runPages.run(load, entered, told, now));
+    }
+
+    /** A load that was too hot waits for an engineer's word. */
+    private void decide(Context ctx, Entered entered, Optional<Charts.Weighed> chart) {
+        if (chart.filter(weighed -> weighed.proof().isTooHot()).isEmpty()) {
+            return;
+        } else if (!Visit.of(ctx).signedIn().isOneOf(DECIDES)) {
+            throw new NotAllowed("a load that was too hot waits for an engineer");
+        } else if (!entered.isChecked("decided")) {
+            entered.refuse("decided", words.text("ovens.chart.decide-first"));
         }
     }
 
@@ -152,34 +192,5 @@ final class RunRoutes {
                             words.hours(item.needed().orElseThrow()))));
         }
         return missing;
-    }
-
-    /**
-     * How it comes out.
-     *
-     * @param to code of the place it goes to; empty: where it was before
-     */
-    private record Out(Instant at, Duration hours, String to, String key) {}
-
-    private List<String> end(Context ctx, List<Load.Loaded> taken, Out out, Instant now) {
-        String who = Visit.of(ctx).signedIn().id();
-        List<String> refused = new ArrayList<>();
-        for (Load.Loaded item : taken) {
-            String tag = item.tag();
-            Command.Header header = new Command.Header(who, out.at(), out.key() + "/" + tag);
-            List<Refusal> refusals = tell(new Command.EndBake(header, tag, Optional.of(out.hours())), now);
-            if (refusals.isEmpty() && !out.to().isEmpty()) {
-                Command.Header after = new Command.Header(who, out.at(), out.key() + "/" + tag + "/to");
-                refusals = tell(new Command.Move(after, tag, out.to()), now);
-            }
-            if (!refusals.isEmpty()) {
-                refused.add(words.text("ovens.fit", tag, words.refusals(refusals)));
-            }
-        }
-        return refused;
-    }
-
-    private List<Refusal> tell(Command command, Instant now) {
-        return desk.handle(command, now).fold(receipt -> List.of(), refusals -> refusals);
     }
 }

@@ -67,9 +67,11 @@ final class FileStore {
                 .findFirst();
     }
 
+    /** Charts of ovens are no readings of a place. */
     List<LoggerFile> newest(Transaction tx, int most) {
         return tx.handle()
-                .createQuery(FILE + "order by uploaded_at desc, id limit :most")
+                .createQuery(FILE + "where not exists (select 1 from oven_chart c where c.file_id = logger_file.id)"
+                        + " order by uploaded_at desc, id limit :most")
                 .bind("most", most)
                 .mapTo(LoggerFile.class)
                 .list();

@@ -63,6 +63,11 @@ public record ChartProof(
                 .orElse(List.of());
     }
 
+    /** Time in band whatever the humidity. */
+    public Duration warmTime() {
+        return Spell.total(warm);
+    }
+
     /** Time in band that counts. */
     public Duration time() {
         return Spell.total(counted);
@@ -101,7 +106,7 @@ public record ChartProof(
     public Proven verdict(Duration needed) {
         if (isTooHot()) {
             return Proven.TOO_HOT;
-        } else if (probes.isEmpty() || Spell.total(warm).compareTo(needed) < 0) {
+        } else if (probes.isEmpty() || warmTime().compareTo(needed) < 0) {
             return Proven.SHORT;
         }
         boolean isDry = asked.maxHumidity().isEmpty() || (humidity.isEmpty() && asked.humidityKnown());

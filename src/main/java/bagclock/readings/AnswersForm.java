@@ -1,11 +1,10 @@
-package bagclock.climate;
+package bagclock.readings;
 
 import bagclock.logfile.Answers;
 import bagclock.logfile.Channel;
 import bagclock.logfile.DayOrder;
 import bagclock.platform.Entered;
 import bagclock.platform.Messages;
-import bagclock.readings.LoggerProfile;
 import bagclock.readings.LoggerProfile.BelowZero;
 import java.time.DateTimeException;
 import java.time.ZoneId;
@@ -14,23 +13,42 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 
-/** What a person says about a file. */
-final class AnswersForm {
-    static final String ZONE = "zone";
-    static final String ORDER = "order";
-    static final String UNIT = "unit";
-    static final String TEMPERATURE = "temperature";
-    static final String HUMIDITY = "humidity";
-    static final String BELOW_ZERO = "belowZero";
-    static final String DAYS = "days";
-    static final String DOUBLED = "doubled";
-    static final String YES = "yes";
-    static final String SECOND = "second";
+/** What a person says about a file of a logger. */
+public final class AnswersForm {
+    /** Name of the field of the zone of the clock. */
+    public static final String ZONE = "zone";
+
+    /** Name of the field of day and month. */
+    public static final String ORDER = "order";
+
+    /** Name of the field of the unit. */
+    public static final String UNIT = "unit";
+
+    /** Name of the field of the channel of temperature. */
+    public static final String TEMPERATURE = "temperature";
+
+    /** Name of the field of the channel of humidity. */
+    public static final String HUMIDITY = "humidity";
+
+    /** Name of the field of dew points below 0 C. */
+    public static final String BELOW_ZERO = "belowZero";
+
+    /** Name of the field of a spreadsheet's days. */
+    public static final String DAYS = "days";
+
+    /** Name of the field of an hour that autumn has twice. */
+    public static final String DOUBLED = "doubled";
+
+    /** Value of a box that is ticked. */
+    public static final String YES = "yes";
+
+    /** Value of the second of two hours. */
+    public static final String SECOND = "second";
 
     private AnswersForm() {}
 
     /** The fields that show what is known of a logger. */
-    static Map<String, String> values(LoggerProfile profile) {
+    public static Map<String, String> values(LoggerProfile profile) {
         Map<String, String> values = new HashMap<>();
         profile.zone().ifPresent(zone -> values.put(ZONE, zone.getId()));
         profile.dayOrder().ifPresent(order -> values.put(ORDER, order.name()));
@@ -42,7 +60,7 @@ final class AnswersForm {
     }
 
     /** What was said; a zone that nobody knows is refused. */
-    static Answers answers(Entered entered, Messages messages) {
+    public static Answers answers(Entered entered, Messages messages) {
         String doubled = entered.text(DOUBLED);
         return new Answers(
                 zone(entered, messages),
@@ -53,12 +71,12 @@ final class AnswersForm {
                 doubled.isEmpty() ? Optional.empty() : Optional.of(doubled.equals(SECOND)));
     }
 
-    static BelowZero belowZero(Entered entered) {
+    public static BelowZero belowZero(Entered entered) {
         return one(BelowZero.class, entered.text(BELOW_ZERO)).orElse(BelowZero.UNKNOWN);
     }
 
     /** The logger as it is known from now on. */
-    static LoggerProfile profile(LoggerProfile before, Answers answers, BelowZero below) {
+    public static LoggerProfile profile(LoggerProfile before, Answers answers, BelowZero below) {
         return new LoggerProfile(
                 before.name(),
                 before.placeCode(),

@@ -1,0 +1,148 @@
+package bagclock.ovens;
+
+import bagclock.core.proof.Proven;
+import bagclock.core.quantity.Celsius;
+import bagclock.platform.Choice;
+import bagclock.platform.Entered;
+import bagclock.platform.Secret;
+import bagclock.platform.Texts;
+import bagclock.register.KnownPlace.BakeOven;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Puts one load into words. */
+final class RunPages {
+    private final OvenWords words;
+    private final ChartWords chartWords;
+    private final Texts texts;
+    private final OvenPages pages;
+    private final Charts charts;
+
+    RunPages(OvenWords words, ChartWords chartWords, Charts charts, Texts texts) {
+        this.words = words;
+        this.chartWords = chartWords;
+        this.charts = charts;
+        this.texts = texts;
+        this.pages = new OvenPages(words, texts);
+    }
+
+    OvenWords words() {
+        return words;
+    }
+
+    ChartWords chartWords() {
+        return chartWords;
+    }
+
+    Charts charts() {
+        return charts;
+    }
+
+    /**
+     * What the page of a load says beside the load.
+     *
+     * @param key makes a second sending harmless
+     * @param missing what an unload leaves undone
+     * @param places where parts may go
+     */
+    record Told(String key, List<String> missing, List<Choice> places) {
+        /** Nothing was sent yet. */
+        static Told fresh(List<Choice> places) {
+            return new Told(Secret.token(), List.of(), places);
+        }
+    }
+
+    RunPage run(Load load, Entered entered, Told told, Instant now) {
+        Optional<Charts.Weighed> kept = charts.kept(load, now, now);
+        return new RunPage(
+                words.text("ovens.run", load.oven().name()),
+                OvenPages.href(load),
+                told.key(),
+                pages.ready(load, now),
+                pages.facts(load, now),
+                load.items().stream().map(item -> line(load, item, now)).toList(),
+                kept.map(weighed -> chartWords.part(load, weighed, now)).stream()
+                        .toList(),
+                entered.field("file", words.text("ovens.chart.field"), words.text("ovens.chart.field.hint")),
+                entered.field("hotAt", words.text("ovens.hot-at")),
+                told.missing(),
+                unloading(load, entered, told, kept));
+    }
+
+    /** What charts prove, in a word, by the address of the load. */
+    Map<String, String> proofs(List<Load> loads, Instant now) {
+        Map<String, String> proofs = new HashMap<>();
+        for (Load load : loads) {
+            charts.kept(load, now, now)
+                    .map(weighed -> chartWords.part(load, weighed, now))
+                    .ifPresent(part -> proofs.put(OvenPages.href(load), words.text("ovens.chart.so-far", part.word())));
+        }
+        return proofs;
+    }
+
+    /** Runs that ended, the last first. */
+    RunsPage ended(List<BakeOven> ovens, int most) {
+        Map<String, String> names = ovens.stream().collect(Collectors.toMap(BakeOven::code, BakeOven::name));
+        return new RunsPage(
+                words.text("ovens.runs"),
+                words.text("ovens.runs.lead"),
+                charts.store().ends(most).stream()
+                        .map(end -> ended(end, names.getOrDefault(end.oven(), end.oven())))
+                        .toList());
+    }
+
+    private RunsPage.Row ended(ChartStore.End end, String oven) {
+        String proof = end.verdict().isEmpty()
+                ? words.text("ovens.chart.without")
+                : chartWords.word(Proven.valueOf(end.verdict()));
+        return new RunsPage.Row(
+                end.tag(),
+                oven,
+                texts.at(end.loadedAt()),
+                texts.at(end.outAt()),
+                texts.temperature(new Celsius(end.setPointC())),
+                words.hours(Duration.ofMinutes(
+                        Duration.ofMillis(end.atTemperatureMs()).toMinutes())),
+                end.neededMs()
+                        .map(needed -> words.hours(Duration.ofMillis(needed)))
+                        .orElseGet(() -> words.text("ovens.needed.never")),
+                proof);
+    }
+
+    private RunPage.Unloading unloading(Load load, Entered entered, Told told, Optional<Charts.Weighed> kept) {
+        boolean isTooHot = kept.filter(weighed -> weighed.proof().isTooHot()).isPresent();
+        return new RunPage.Unloading(
+                kept.map(weighed -> words.text("ovens.chart.hours")).orElse(""),
+                entered.field(
+                        "decided",
+                        isTooHot ? words.text("ovens.chart.decides") : "",
+                        words.text("ovens.chart.decides.hint")),
+                entered.field("outAt", words.text("ovens.out-at")),
+                entered.field(
+                        "hours",
+                        words.text("ovens.hours-at-temperature"),
+                        words.text("ovens.hours-at-temperature.hint")),
+                entered.field("tag", words.text("ovens.items-out")),
+                load.items().stream()
+                        .map(item -> new Choice(item.tag(), item.tag(), OvenPages.part(item.view())))
+                        .toList(),
+                entered.field("to", words.text("ovens.to"), words.text("ovens.to.hint")),
+                told.places());
+    }
+
+    private RunPage.Line line(Load load, Load.Loaded item, Instant now) {
+        return new RunPage.Line(
+                item.tag(),
+                OvenPages.part(item.view()),
+                Long.toString(item.view().item().quantity()),
+                item.needed().map(words::hours).orElseGet(() -> words.text("ovens.needed.never")),
+                item.needed()
+                        .map(needed -> texts.at(load.countsFrom().plus(needed), now))
+                        .orElse(""));
+    }
+}

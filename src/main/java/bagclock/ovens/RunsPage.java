@@ -1,0 +1,32 @@
+package bagclock.ovens;
+
+import bagclock.platform.Page;
+import java.util.List;
+
+/** Runs that ended, and how their hours are known. */
+public record RunsPage(String title, String lead, List<Row> rows) implements Page {
+    /**
+     * One item of a run.
+     *
+     * @param proof what its chart proved, in a word; or that there was none
+     */
+    public record Row(
+            String tag,
+            String oven,
+            String in,
+            String out,
+            String setPoint,
+            String hours,
+            String needed,
+            String proof) {}
+
+    @Override
+    public String template() {
+        return "ovens/runs.jte";
+    }
+
+    @Override
+    public String frontDoor() {
+        return "ovens";
+    }
+}
