@@ -37,7 +37,8 @@ final class BoardReader {
                 fields.object("ownBake").flatMap(BoardReader::ownBake),
                 fields.flag("coated"),
                 fields.hours("useWithinHours", Range.HOURS, RoundingMode.FLOOR),
-                bakes);
+                bakes,
+                Board.USUAL_REPLACEMENTS);
         List<Location> locations =
                 fields.list("parts").stream().map(this::location).toList();
         fields.done();

@@ -25,7 +25,7 @@ import java.util.Set;
 /** Boards by serial number. */
 final class BoardRoutes {
     private static final Set<String> DONE = Set.of("added", "mounted", "back");
-    private static final Set<String> NOT_A_SERIAL = Set.of("new", "types", "releases");
+    private static final Set<String> NOT_A_SERIAL = Set.of("new", "types", "releases", "rules");
 
     private final Rooms rooms;
     private final BoardWords words;

@@ -23,6 +23,7 @@ public final class BoardsRoutes {
         new TypeRoutes(rooms).register(routes);
         new ProfileRoutes(rooms).register(routes);
         new RecordRoutes(rooms).register(routes);
+        new RulesRoutes(rooms).register(routes);
         new WholeRoutes(rooms).register(routes);
         new BoardRoutes(rooms).register(routes);
         new JobRoutes(rooms).register(routes);

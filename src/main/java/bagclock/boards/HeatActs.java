@@ -7,6 +7,7 @@ import bagclock.core.heat.HeatPlan.Purpose;
 import bagclock.core.quantity.Celsius;
 import bagclock.desk.BoardAsk;
 import bagclock.desk.BoardReply;
+import bagclock.desk.BoardSource;
 import bagclock.desk.BoardView;
 import bagclock.desk.Command;
 import bagclock.desk.Origin;
@@ -95,7 +96,7 @@ final class HeatActs {
         Optional<String> tag = Optional.ofNullable(reply.items().get(ask.location()));
         switch (ask.purpose()) {
             case REMOVAL_SCRAP -> tag.ifPresent(old -> off(old, ask, peak, true));
-            case REMOVAL_REUSE -> off(tag.orElseGet(() -> received(ask, job)), ask, peak, false);
+            case REMOVAL_REUSE -> off(tag.orElseGet(() -> received(reply, ask, job)), ask, peak, false);
             case PLACEMENT -> tag.ifPresent(fresh -> on(fresh, ask, peak, job));
             case WHOLE_BOARD -> tag.ifPresent(one -> commands.add(heated(one, Purpose.WHOLE_BOARD, peak)));
         }
@@ -110,9 +111,17 @@ final class HeatActs {
         }
     }
 
-    /** The part had no item: it gets one, and what it went through before is not known. */
-    private String received(BoardAsk ask, String job) {
+    /**
+     * The part had no item: it gets one, with the history of the item that was used up for the board where one fits;
+     * otherwise what it went through before is not known.
+     */
+    private String received(BoardReply reply, BoardAsk ask, String job) {
         String tag = tag(ask.location() + "-" + job);
+        BoardSource source = reply.sources().get(ask.location());
+        if (source != null) {
+            commands.add(new Command.Recover(next(), tag, source, view.serial(), ask.location()));
+            return tag;
+        }
         String partNumber =
                 view.type().flatMap(type -> type.fact().partAt(ask.location())).orElse("");
         Origin origin = new Origin.Unknown(Optional.empty());

@@ -117,6 +117,7 @@ public final class BoardDesk {
                 gathered.question(),
                 gathered.notices(),
                 gathered.items(),
+                gathered.sources(),
                 gathered.versions(),
                 BoardGathering.readings(gathered.question().climate()),
                 gathered.sha256());

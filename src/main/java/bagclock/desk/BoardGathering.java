@@ -28,6 +28,7 @@ import bagclock.register.Versioned;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
@@ -36,6 +37,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** Puts together what is known of a board and of everything on it. */
 final class BoardGathering {
@@ -46,7 +48,7 @@ final class BoardGathering {
     private final BoardLedger boardLedger = new BoardLedger();
     private final Register register = new Register();
     private final Ledger ledger = new Ledger();
-    private final BoardUseStore uses = new BoardUseStore(ledger);
+    private final BoardUses uses = new BoardUses(ledger);
     private final Gathering gathering;
 
     BoardGathering(Gathering gathering) {
@@ -69,7 +71,7 @@ final class BoardGathering {
                         boards.type(tx, board.fact().type(), moment),
                         ledger.onBoard(tx, serial),
                         uses.of(tx, serial).stream()
-                                .map(BoardUseStore.Use::tag)
+                                .map(BoardUses.Use::tag)
                                 .distinct()
                                 .flatMap(tag -> ledger.item(tx, tag).stream())
                                 .toList(),
@@ -88,6 +90,7 @@ final class BoardGathering {
             BoardQuestion question,
             Set<BoardNotice> notices,
             Map<String, String> items,
+            Map<String, BoardSource> sources,
             SortedMap<String, Integer> versions,
             String sha256) {}
 
@@ -104,6 +107,7 @@ final class BoardGathering {
         private final Set<BoardNotice> notices = EnumSet.noneOf(BoardNotice.class);
         private final SortedMap<String, Integer> versions = new TreeMap<>();
         private final Map<String, String> items = new HashMap<>();
+        private final Map<String, BoardSource> sources = new HashMap<>();
         private final List<Location> locations = new ArrayList<>();
         private final StringBuilder text = new StringBuilder();
         private ClimateLog climate;
@@ -129,7 +133,8 @@ final class BoardGathering {
                     type.flatMap(BoardType::ownBake),
                     type.flatMap(BoardType::coated),
                     own.useWithin(),
-                    state.bakes());
+                    state.bakes(),
+                    own.mostReplacements());
         }
 
         private <T> T noted(String name, Versioned<T> fact) {
@@ -218,31 +223,42 @@ final class BoardGathering {
 
         private void untracked(BoardType known) {
             Map<String, Part> parts = new HashMap<>();
-            List<BoardUseStore.Use> used = uses.of(tx, ask.serial());
+            List<BoardUses.Use> used = uses.of(tx, ask.serial());
             for (BoardType.Spot spot : known.spots()) {
                 String location = spot.location();
                 if (items.containsKey(location) || state.isEmptied(location) || isReplaced(location)) {
                     continue;
                 }
                 Part part = parts.computeIfAbsent(spot.partNumber(), this::part);
-                List<Event> before = before(used, spot.partNumber());
-                if (before.isEmpty()) {
+                Optional<BoardUses.Use> use = use(used, spot.partNumber());
+                if (use.isEmpty()) {
                     notices.add(BoardNotice.PARTS_WITHOUT_HISTORY);
                 }
-                add(location, part, state.eventsAt(location, before, enteredAt), fate(location));
+                List<Event> before = use.map(this::before).orElse(List.of());
+                List<Event> events = state.eventsAt(location, before, enteredAt);
+                use.ifPresent(from -> sources.put(location, source(from, before, events)));
+                add(location, part, events, fate(location));
             }
         }
 
         /** Parts of one item only were used here: theirs is the item's history up to then. */
-        private List<Event> before(List<BoardUseStore.Use> used, String partNumber) {
-            List<BoardUseStore.Use> fitting = used.stream()
+        private Optional<BoardUses.Use> use(List<BoardUses.Use> used, String partNumber) {
+            List<BoardUses.Use> fitting = used.stream()
                     .filter(use -> use.partType().equals(partNumber))
                     .filter(use -> !use.at().isAfter(ask.at()))
                     .toList();
-            if (fitting.size() != 1) {
-                return List.of();
-            }
-            BoardUseStore.Use use = fitting.get(0);
+            return fitting.size() == 1 ? Optional.of(fitting.get(0)) : Optional.empty();
+        }
+
+        private BoardSource source(BoardUses.Use use, List<Event> before, List<Event> events) {
+            List<Event> since = Stream.concat(events.stream(), state.bakes().stream())
+                    .filter(event -> !event.at().isBefore(use.at()) && !before.contains(event))
+                    .sorted(Comparator.comparing(Event::at))
+                    .toList();
+            return new BoardSource(use.tag(), use.seq(), use.at(), since);
+        }
+
+        private List<Event> before(BoardUses.Use use) {
             List<Event> events = new ArrayList<>(
                     evidence(use.tag()).timeline().upTo(use.at()).events());
             events.add(new Event.Mounted(use.at(), Optional.empty()));
@@ -309,7 +325,7 @@ final class BoardGathering {
             BoardQuestion question =
                     new BoardQuestion(board, locations, climate, rules.rules(), Optional.of(ask.plan()), ask.at());
             String all = board + "|" + locations + "|" + ask + "|" + rules + "|" + versions + "|" + text;
-            return new Gathered(question, notices, items, versions, Gathering.sha256(all));
+            return new Gathered(question, notices, items, sources, versions, Gathering.sha256(all));
         }
     }
 

@@ -12,6 +12,7 @@ import java.util.SortedMap;
  *
  * @param notices what was missing
  * @param items tags of the items, by location
+ * @param sources of the parts without an item whose history is known, by location
  * @param versions of every fact, by its name
  * @param readings of each zone that counted: code, number of readings, the last one's time
  * @param sha256 over everything that the answer rests on, in hexadecimal
@@ -21,6 +22,7 @@ public record BoardReply(
         BoardQuestion question,
         Set<BoardNotice> notices,
         Map<String, String> items,
+        Map<String, BoardSource> sources,
         SortedMap<String, Integer> versions,
         List<String> readings,
         String sha256) {}

@@ -120,6 +120,15 @@ public sealed interface Command {
     record Mount(Header header, String tag, String boardSerial, String location, Optional<String> placeCode)
             implements Command {}
 
+    /**
+     * A part whose item was used up for a board goes on under a tag of its own, with the item's history up to then.
+     *
+     * @param tag of the part from now on
+     * @param source where it came from and what it went through on the board
+     */
+    record Recover(Header header, String tag, BoardSource source, String boardSerial, String location)
+            implements Command {}
+
     /** Off the board. */
     record Remove(Header header, String tag, Optional<String> placeCode) implements Command {}
 

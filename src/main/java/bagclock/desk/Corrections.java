@@ -108,7 +108,7 @@ final class Corrections {
         Act act = history.entry(seq).orElseThrow().act();
         if (act instanceof Act.SplitOff split) {
             return takenBack(tag, seq, now).with(draft(split.child(), 1, now));
-        } else if (act instanceof Act.SplitFrom from) {
+        } else if (act instanceof Act.SplitFrom from && isSplit(from)) {
             return takeBack(from.parent(), from.parentSeq(), now);
         } else if (act instanceof Act.Joined joined) {
             Plan plan = takenBack(tag, seq, now);
@@ -122,6 +122,14 @@ final class Corrections {
         return isTakenBackFamily(history, seq)
                 ? Plan.refused(Reason.ENTRY_CORRECTED, tag, seq)
                 : takenBack(tag, seq, now);
+    }
+
+    /** A part that was recovered from a board comes from a use, which stands by itself. */
+    private boolean isSplit(Act.SplitFrom from) {
+        return ledger.history(tx, from.parent())
+                .entry(from.parentSeq())
+                .filter(entry -> entry.act() instanceof Act.SplitOff)
+                .isPresent();
     }
 
     /** A split or a join that was taken back stays so: it is told again instead. */

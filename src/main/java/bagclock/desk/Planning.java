@@ -20,6 +20,7 @@ import bagclock.register.PartType;
 import bagclock.register.Register;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
@@ -36,6 +37,7 @@ final class Planning {
             on(Command.StartBake.class, this::startBake),
             on(Command.EndBake.class, this::endBake),
             on(Command.Mount.class, this::mount),
+            on(Command.Recover.class, this::recover),
             on(Command.Remove.class, this::remove),
             on(Command.Wet.class, (c, known) -> known.plan(c, new Event.Wetted(at(c)))),
             on(Command.ChangeCarrier.class, this::changeCarrier),
@@ -81,7 +83,7 @@ final class Planning {
         if (at(command).isAfter(now)) {
             known.refuse(Reason.HAPPENED_IN_FUTURE, at(command), now);
         }
-        if (!(command instanceof Command.Receive)) {
+        if (!(command instanceof Command.Receive) && !(command instanceof Command.Recover)) {
             known.item(command.tag());
         }
         return known.refusals().isEmpty() ? kind.apply(command, known) : Plan.refused(known.refusals());
@@ -236,6 +238,25 @@ final class Planning {
                 .filter(item -> item.quantity() > 1)
                 .ifPresent(item -> known.refuse(Reason.MOUNT_ONE_PART, mount.tag()));
         return known.plan(mount, new Event.Mounted(at(mount), known.zone(mount.placeCode())));
+    }
+
+    /** Begins where the used item stood; the parts that it was used up by are not given back to that item. */
+    private Plan recover(Command.Recover recover, Lookup known) {
+        BoardSource source = recover.source();
+        String tag = known.freshTag(recover.tag());
+        String partType = known.item(source.tag()).map(Item::partType).orElse("");
+        known.text(Notes.BOARD, recover.boardSerial());
+        known.note(Notes.LOCATION, recover.location());
+        Plan plan = known.plan(
+                new Draft(tag, source.usedAt(), new Act.SplitFrom(source.tag(), source.seq(), 1)),
+                new Draft(
+                        tag,
+                        source.usedAt(),
+                        new Act.Happened(new Event.Mounted(source.usedAt(), Optional.empty()), known.notes())));
+        for (Event event : plan.refusals().isEmpty() ? source.since() : List.<Event>of()) {
+            plan = plan.with(new Draft(tag, event.at(), new Act.Happened(event, Map.of())));
+        }
+        return plan.entering(new Plan.Fresh(tag, partType, Optional.of(source.tag())));
     }
 
     private Plan remove(Command.Remove remove, Lookup known) {

@@ -91,6 +91,23 @@ final class EntryStore {
         }
     }
 
+    /** Notes that parts of an item went to a board; once for each pair. */
+    void addUse(Transaction tx, String serial, String tag) {
+        tx.handle().createUpdate("""
+                        insert into board_use (serial, tag) select cast(:serial as varchar(400)), cast(:tag as varchar(40))
+                        where not exists (select 1 from board_use where serial = :serial and tag = :tag)
+                        """).bind("serial", serial).bind("tag", tag).execute();
+    }
+
+    /** Tags of items of which parts may have gone to a board. */
+    List<String> usedFor(Transaction tx, String serial) {
+        return tx.handle()
+                .createQuery("select tag from board_use where serial = :serial order by tag")
+                .bind("serial", serial)
+                .mapTo(String.class)
+                .list();
+    }
+
     List<Row> rows(Transaction tx, String tag) {
         return tx.handle()
                 .createQuery(SELECT + "where tag = :tag order by seq")

@@ -30,6 +30,11 @@ public final class Ledger {
         return items.onBoard(tx, board);
     }
 
+    /** Tags of items of which parts were used for a board, unless that was taken back since. */
+    public List<String> usedFor(Transaction tx, String board) {
+        return entries.usedFor(tx, board);
+    }
+
     /** Every tag. */
     public List<String> tags(Transaction tx) {
         return items.tags(tx);
@@ -133,6 +138,9 @@ public final class Ledger {
                 previous,
                 Chain.hash(previous, payload));
         entries.add(tx, entry);
+        if (draft.act() instanceof Act.UsedUp used) {
+            used.boards().stream().distinct().forEach(serial -> entries.addUse(tx, serial, draft.tag()));
+        }
         return entry;
     }
 

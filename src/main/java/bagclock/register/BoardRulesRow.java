@@ -14,7 +14,8 @@ record BoardRulesRow(
         String who,
         String sortKey,
         int profileMonths,
-        @Nullable Long useWithinMs) {
+        @Nullable Long useWithinMs,
+        int mostReplacements) {
     /** There is one of them. */
     static final String ID = "site";
 
@@ -27,12 +28,14 @@ record BoardRulesRow(
                 version.who(),
                 ID,
                 rules.profileMonths(),
-                rules.useWithin().map(Duration::toMillis).orElse(null));
+                rules.useWithin().map(Duration::toMillis).orElse(null),
+                rules.mostReplacements());
     }
 
     Versioned<BoardRules> fact() {
         return new Versioned<>(
-                new BoardRules(profileMonths, Optional.ofNullable(useWithinMs).map(Duration::ofMillis)),
+                new BoardRules(
+                        profileMonths, Optional.ofNullable(useWithinMs).map(Duration::ofMillis), mostReplacements),
                 new Version(version, validFrom, recordedAt, who));
     }
 }

@@ -355,4 +355,30 @@ class BoardsSiteTest {
                 .isEqualTo("Hold");
         assertThat(technician.get("/boards/WAV-2/heat?peak=hot").statusCode()).isEqualTo(422);
     }
+
+    /** Rules, 12: the timer after a board bake and the limit of replacements are the site's. */
+    @Test
+    void anEngineerKeepsTheRulesForBoards() {
+        Visitor engineer = engineer();
+        String path = "/boards/rules";
+        assertThat(technician().get(path).statusCode()).isEqualTo(403);
+        assertThat(engineer.page(path).select("main").text()).contains("Nobody has decided yet");
+        String seen = engineer.page(path).select("input[name=basedOn]").val();
+        String csrf = engineer.page(path).select("input[name=csrf]").val();
+
+        HttpResponse<String> refused = engineer.submit(path, path, "within", "soon", "replacements", "0", "months", "");
+        assertThat(refused.statusCode()).isEqualTo(422);
+        assertThat(Jsoup.parse(refused.body()).select(".error").eachAttr("id"))
+                .containsExactly("within-error", "replacements-error", "months-error");
+
+        sent(engineer.submit(path, path, "within", "12,5", "replacements", "2", "months", "12"));
+        assertThat(engineer.page(path).select("main").text()).contains("Version 1", "by Process engineer");
+        assertThat(engineer.page(path).select("#within").val()).isEqualTo("12.5");
+        assertThat(technician().page("/boards/types/HQB-S1").select("main").text())
+                .contains("12.5 h");
+        HttpResponse<String> late =
+                engineer.post(path, "csrf", csrf, "basedOn", seen, "within", "1", "replacements", "1", "months", "1");
+        assertThat(late.statusCode()).isEqualTo(422);
+        assertThat(Jsoup.parse(late.body()).select("[role=alert]").text()).contains("Somebody else changed the rules");
+    }
 }

@@ -235,7 +235,8 @@ class CasesSiteTest {
         Document page = technician.page(placing(technician, serial) + NO_PROFILE + "&part=" + third);
 
         assertThat(verdict(page)).isEqualTo("Hold");
-        assertThat(page.select(".reasons").text()).contains("Location U1 was replaced 2 times already");
+        assertThat(page.select(".reasons").text())
+                .contains("Location U1 was replaced 2 times already; this shop allows 2");
     }
 
     /** A job up to the placement. */
@@ -292,6 +293,32 @@ class CasesSiteTest {
                 .isEqualTo("Hold");
         assertThat(verdict(technician.page("/boards/C70/heat" + NO_PROFILE + "&peak=230")))
                 .isEqualTo("Clear");
+    }
+
+    /** Rules, 9: the clock follows the part onto the board and off it again, also of parts that had no tag there. */
+    @Test
+    void aKeptPartGoesOnWithTheHistoryOfTheItemThatWasUsedUp() {
+        String serial = shop.board("KEPT", 125, "L3-12");
+        String reel = shop.item("KEPT-R", "L3-12", 20);
+        Command.Header used = shop.header(shop.clock.instant().minus(Duration.ofHours(10)));
+        shop.tell(new Command.UseUp(used, reel, 1, "WO-1", List.of(serial)));
+        Visitor technician = shop.technician();
+        String ask = "/boards/KEPT/heat" + NO_PROFILE;
+        CaseShop.sent(technician.submit(ask, "/boards/KEPT/heat", "at", shop.now(), "why", "Second reflow"));
+        shop.clock.passes(Duration.ofHours(1));
+        String job = shop.job(technician, serial, "U1", OldPart.REUSE);
+        shop.step(technician, job);
+        shop.heat(technician, job, NO_PROFILE);
+        String tag = technician.page(job).select("a[href^=/items/]").first().text();
+
+        var history = shop.desk.evidence("KEPT-U1-2", shop.clock.instant()).history();
+        assertThat(tag).contains("KEPT-U1-2");
+        assertThat(Tally.of(history.part(), history.timeline(), shop.clock.instant())
+                        .passes())
+                .isEqualTo(2);
+        Document bench = technician.page("/bench?purpose=placement&minutes=5&code=KEPT-U1-2");
+        assertThat(verdict(bench)).isEqualTo("Clear");
+        assertThat(bench.select("main").text()).contains("21 h of 168 h used");
     }
 
     /**

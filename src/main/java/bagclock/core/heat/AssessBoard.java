@@ -15,7 +15,6 @@ import java.util.Set;
 
 /** The answer for a board: its worst part's, over those that will pass 200 C, with the bakes that the board bears. */
 public final class AssessBoard {
-    private static final int MOST_REPLACEMENTS = 2;
     private static final BigDecimal UNLIMITED_HOURS = BigDecimal.valueOf(Long.MAX_VALUE);
 
     private final Standard standard;
@@ -64,14 +63,15 @@ public final class AssessBoard {
         return new Judged(location, assess, answer, BoardLocations.counts(asked, location));
     }
 
-    private static Answer withReplacements(Answer answer, Location location) {
+    private Answer withReplacements(Answer answer, Location location) {
+        int most = asked.board().mostReplacements();
         boolean placed = location.fate() == Fate.PLACED;
-        if (!placed || location.replacements() < MOST_REPLACEMENTS - 1) {
+        if (!placed || location.replacements() < most - 1) {
             return answer;
         }
-        boolean third = location.replacements() >= MOST_REPLACEMENTS;
-        FindingCode code = third ? FindingCode.LOCATION_REPLACED_TWICE : FindingCode.LOCATION_REPLACED;
-        return answer.and(Finding.of(code, location.name(), location.replacements()));
+        boolean tooMany = location.replacements() >= most;
+        FindingCode code = tooMany ? FindingCode.LOCATION_REPLACED_TWICE : FindingCode.LOCATION_REPLACED;
+        return answer.and(Finding.of(code, location.name(), location.replacements(), most));
     }
 
     private List<BakeOffer> bakes(List<Judged> judged) {

@@ -35,13 +35,18 @@ public record BoardQuestion(
      * @param coated coated, potted or underfilled; not stated counts as coated
      * @param useWithin how long after a board bake it must be heated
      * @param bakes starts and ends of its bakes
+     * @param mostReplacements how often a location may be replaced, 1 or more
      */
     public record Board(
             Optional<Celsius> maxBake,
             Optional<OwnBake> ownBake,
             Optional<Boolean> coated,
             Optional<Duration> useWithin,
-            List<Event> bakes) {
+            List<Event> bakes,
+            int mostReplacements) {
+        /** Two at one location, as is common practice. */
+        public static final int USUAL_REPLACEMENTS = 2;
+
         /** Keeps its own copy. */
         public Board {
             bakes = List.copyOf(bakes);

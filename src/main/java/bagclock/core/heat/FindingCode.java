@@ -18,7 +18,8 @@ public enum FindingCode {
     NO_BAKE_ALLOWED(Verdict.HOLD, "J-STD-033D, clause 4.2", Status.SEEN),
     BOARD_LIMIT_UNKNOWN(Verdict.HOLD, "common practice for boards back from the field", Status.INFERENCE),
     BOARD_COATED(Verdict.HOLD, "no table time for coated, potted or underfilled boards", Status.INFERENCE),
-    LOCATION_REPLACED_TWICE(Verdict.HOLD, "common practice: two replacements at a location", Status.INFERENCE),
+    LOCATION_REPLACED_TWICE(
+            Verdict.HOLD, "site rule; common practice two replacements at a location", Status.INFERENCE),
     LEVEL_1_WETTED(Verdict.HOLD, "J-STD-033D has no row for level 1", Status.INFERENCE),
     LEVEL_1_TOO_DAMP(Verdict.HOLD, "J-STD-020, level 1 limit 30 C / 85 %RH", Status.INFERENCE),
     LEVEL_6_WITHOUT_RULE(Verdict.HOLD, "J-STD-020, level 6", Status.SEEN),
@@ -56,7 +57,7 @@ public enum FindingCode {
     CHECK_SOLDERABILITY(Verdict.CLEAR, "common practice above 24 months", Status.INFERENCE),
     RENEW_DESICCANT(Verdict.CLEAR, "J-STD-033D, humidity indicator card, 5 % spot", Status.SEEN),
     MAKERS_BAKE(Verdict.CLEAR, "the maker's rule for the part", Status.SEEN),
-    LOCATION_REPLACED(Verdict.CLEAR, "common practice: warn at the second replacement", Status.INFERENCE);
+    LOCATION_REPLACED(Verdict.CLEAR, "site rule; common practice warns at the second replacement", Status.INFERENCE);
 
     private final Verdict brings;
     private final String source;

@@ -30,7 +30,8 @@ class BoardLawsTest {
                         : Optional.empty(),
                 draws.chance(6) ? Optional.empty() : Optional.of(draws.chance(4)),
                 Optional.empty(),
-                List.of());
+                List.of(),
+                Board.USUAL_REPLACEMENTS);
     }
 
     private static Location location(Draws draws, RandomCase of, Fate fate, double peak) {

@@ -97,6 +97,29 @@ class BoardTest {
         assertThat(answer.has(FindingCode.LOCATION_REPLACED)).isEqualTo(warned);
     }
 
+    /** A site may choose its own limit. */
+    @ParameterizedTest
+    @CsvSource({"1, 0, true, CLEAR", "1, 1, false, HOLD", "3, 1, false, CLEAR", "3, 2, true, CLEAR", "3, 3, false, HOLD"
+    })
+    void theSitesLimitOfReplacementsCounts(int most, int done, boolean warned, Verdict expected) {
+        Location location = new Location(
+                "U1",
+                LEVEL_3.get(),
+                Story.of(LEVEL_3).opened(299).events(),
+                Optional.of(new Celsius(245)),
+                Fate.PLACED,
+                false,
+                done);
+        Answer answer = new BoardUnderTest()
+                .mostReplacements(most)
+                .with(location)
+                .local(300)
+                .whole();
+
+        assertThat(answer.verdict()).isEqualTo(expected);
+        assertThat(answer.has(FindingCode.LOCATION_REPLACED)).isEqualTo(warned);
+    }
+
     @Test
     void replacementsCountOnlyWhereAPartIsPlaced() {
         Location location = at("U1", LEVEL_3, freshSince(290), false, 5);

@@ -19,6 +19,7 @@ final class BoardUnderTest {
     private Optional<OwnBake> ownBake = Optional.empty();
     private Optional<Boolean> coated = Optional.of(false);
     private Optional<Duration> useWithin = Optional.empty();
+    private int mostReplacements = Board.USUAL_REPLACEMENTS;
     private final List<Event> bakes = new ArrayList<>();
     private final List<Location> locations = new ArrayList<>();
 
@@ -29,6 +30,11 @@ final class BoardUnderTest {
 
     BoardUnderTest bears(double celsius) {
         return bears(Optional.of(celsius));
+    }
+
+    BoardUnderTest mostReplacements(int most) {
+        mostReplacements = most;
+        return this;
     }
 
     BoardUnderTest ownBake(double celsius, double hours) {
@@ -83,7 +89,7 @@ final class BoardUnderTest {
 
     BoardQuestion question(double hour, Optional<HeatPlan> plan) {
         Story air = Story.of(PartUnderTest.level("1"));
-        Board board = new Board(maxBake, ownBake, coated, useWithin, bakes);
+        Board board = new Board(maxBake, ownBake, coated, useWithin, bakes, mostReplacements);
         return new BoardQuestion(board, locations, air.climate(), air.rules(), plan, Story.at(hour));
     }
 }

@@ -8,27 +8,19 @@ import java.time.Instant;
 import java.util.List;
 
 /** Finds the items of which parts were used for a board. */
-final class BoardUseStore {
+final class BoardUses {
     private final Ledger ledger;
 
-    BoardUseStore(Ledger ledger) {
+    BoardUses(Ledger ledger) {
         this.ledger = ledger;
     }
 
     /** Parts of an item were used for the board. */
-    record Use(String tag, String partType, Instant at) {}
+    record Use(String tag, int seq, String partType, Instant at) {}
 
     /** Uses that stand, by time; a serial number is compared as it was told. */
     List<Use> of(Transaction tx, String serial) {
-        List<String> tags = tx.handle()
-                .createQuery("""
-                        select distinct tag from ledger_entry
-                        where act = 'used-up' and payload like :part order by tag
-                        """)
-                .bind("part", "%\"" + serial + "\"%")
-                .mapTo(String.class)
-                .list();
-        return tags.stream()
+        return ledger.usedFor(tx, serial).stream()
                 .flatMap(tag -> uses(tx, ledger.history(tx, tag), serial).stream())
                 .toList();
     }
@@ -38,7 +30,7 @@ final class BoardUseStore {
         return history.told().stream()
                 .filter(told ->
                         told.act() instanceof Act.UsedUp used && used.boards().contains(serial))
-                .map(told -> new Use(history.tag(), partType, told.at()))
+                .map(told -> new Use(history.tag(), told.seq(), partType, told.at()))
                 .toList();
     }
 }
