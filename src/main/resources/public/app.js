@@ -108,7 +108,7 @@
 		const isTwice = text === last.text && first - last.at < 1000;
 		last = { text, at };
 		if ($("[name=keys]")) $("[name=keys]").value = keys;
-		const own = field === target && target.closest?.("[data-scan], [data-own-scan]");
+		const own = field === target && target.name === "code" && target.closest("[data-scan], [data-own-scan]");
 		if (field && field === target) field.value = before;
 		if (isTwice) event?.preventDefault();
 		else if (own) {

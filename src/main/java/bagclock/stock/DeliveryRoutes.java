@@ -1,9 +1,6 @@
 package bagclock.stock;
 
 import bagclock.desk.Command;
-import bagclock.desk.Desk;
-import bagclock.desk.Origin;
-import bagclock.desk.Receipt;
 import bagclock.platform.Choice;
 import bagclock.platform.Entered;
 import bagclock.platform.Field;
@@ -19,25 +16,23 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.Collectors;
 
-/** A delivery of closed bags: each scan of a fresh label receives one; without a scan the next free tag is drawn. */
+/** A delivery of closed bags, received one after another. */
 final class DeliveryRoutes {
-    private static final int MOST_MONTHS = 240;
-
-    private final Desk desk;
-    private final StockStore store;
+    private final ActRoutes.Known known;
+    private final Delivery delivery;
     private final Pages pages;
     private final Words words;
     private final Clock clock;
 
-    DeliveryRoutes(Desk desk, StockStore store, Pages pages, Words words, Clock clock) {
-        this.desk = desk;
-        this.store = store;
+    DeliveryRoutes(ActRoutes.Known known, Pages pages, Words words, Clock clock) {
+        this.known = known;
+        this.delivery = new Delivery(known.desk(), known.labels(), words);
         this.pages = pages;
         this.words = words;
         this.clock = clock;
@@ -46,114 +41,92 @@ final class DeliveryRoutes {
     void register(RoutesConfig routes) {
         routes.get(
                 "/stock/delivery",
-                ctx -> pages.show(ctx, page(Entered.of(Map.of(), words.texts()), List.of(), Told.NOTHING)),
+                ctx -> pages.show(ctx, page(Entered.of(Map.of(), words.texts()), Told.NOTHING)),
                 ActRoutes.WORKERS);
         routes.post("/stock/delivery", this::receive, ActRoutes.WORKERS);
     }
 
     private void receive(Context ctx) {
+        Map<String, String> said = new HashMap<>();
+        ctx.formParamMap().forEach((name, all) -> said.put(name, String.join(",", all)));
+        String key = CounterRoutes.key(Entered.of(said, words.texts()));
+        Command.Header header = new Command.Header(Visit.of(ctx).signedIn().id(), clock.instant(), key);
+        Delivery.Step step = delivery.take(said, header);
+        DeliveryPage page = page(step.entered(), step.told());
+        if (step.isRefused()) {
+            pages.refuse(ctx, page);
+        } else {
+            pages.show(ctx, page);
+        }
+    }
+
+    private DeliveryPage page(Entered entered, Told told) {
         Instant now = clock.instant();
-        Entered entered = Entered.of(ctx, words.texts());
-        List<String> received = new ArrayList<>(entered.all(FieldNames.RECEIVED));
-        Command.Header header = new Command.Header(Visit.of(ctx).signedIn().id(), now, CounterRoutes.key(entered));
-        Optional<Command.Receive> command = read(entered, header);
-        if (command.isEmpty()) {
-            Told told = new Told(false, words.text("stock.delivery.not"), words.text("stock.delivery.see"));
-            pages.refuse(ctx, page(entered, received, told));
-            return;
-        }
-        desk.handle(command.get(), now)
-                .fold(
-                        receipt -> {
-                            put(entered.text(FieldNames.PLACE), receipt, header);
-                            received.remove(receipt.tag());
-                            received.add(receipt.tag());
-                            Told told = new Told(
-                                    true, words.text("stock.delivery.done", receipt.tag(), received.size()), "");
-                            pages.show(ctx, page(entered, received, told));
-                            return now;
-                        },
-                        refusals -> {
-                            String why = String.join(" ", words.refusals(refusals));
-                            pages.refuse(
-                                    ctx,
-                                    page(entered, received, new Told(false, words.text("stock.delivery.not"), why)));
-                            return now;
-                        });
-    }
-
-    private Optional<Command.Receive> read(Entered entered, Command.Header header) {
-        String type = entered.required(FieldNames.TYPE);
-        Optional<Integer> quantity = ActForm.quantity(entered);
-        Optional<Instant> sealedAt = entered.pastTime(FieldNames.SEALED_AT, header.happenedAt());
-        OptionalInt months = entered.text(FieldNames.MONTHS).isEmpty()
-                ? OptionalInt.empty()
-                : entered.count(FieldNames.MONTHS, 1, MOST_MONTHS)
-                        .map(OptionalInt::of)
-                        .orElse(OptionalInt.empty());
-        Optional<String> carrier = Optional.of(entered.text(FieldNames.CARRIER)).filter(name -> !name.isEmpty());
-        if (entered.isRefused()) {
-            return Optional.empty();
-        }
-        return Optional.of(new Command.Receive(
-                header,
-                entered.text(FieldNames.CODE),
-                type,
-                quantity.orElseThrow(),
-                carrier,
-                new Origin.DryPack(sealedAt.orElseThrow(), months)));
-    }
-
-    /** A bag that was scanned twice was put there the first time. */
-    private void put(String place, Receipt receipt, Command.Header header) {
-        if (!place.isEmpty() && !receipt.repeated()) {
-            Batch.move(desk, List.of(receipt.tag()), place, header);
-        }
-    }
-
-    private DeliveryPage page(Entered entered, List<String> received, Told told) {
-        List<String> newest = new ArrayList<>(received);
-        Collections.reverse(newest);
-        String asked = received.stream()
+        List<String> newest = new ArrayList<>(entered.all(FieldNames.RECEIVED));
+        String asked = newest.stream()
                 .map(tag -> "&tag=" + URLEncoder.encode(tag, StandardCharsets.UTF_8))
                 .collect(Collectors.joining());
+        Collections.reverse(newest);
+        String scan = entered.text(LabelFields.SCAN);
+        Optional<LabelMatch> label =
+                scan.isEmpty() ? Optional.empty() : Optional.of(known.labels().match(scan, now));
+        String next = label.isEmpty() ? "stock.delivery.code" : "stock.delivery.tag";
         return new DeliveryPage(
                 words.text("stock.delivery"),
                 Secret.token(),
                 told,
-                Field.of(FieldNames.CODE, words.text("stock.delivery.code"), "")
-                        .hinting(words.text("stock.delivery.code.hint")),
-                inputs(entered),
-                String.join(",", received),
-                newest,
+                Field.of(FieldNames.CODE, words.text(next), "").hinting(words.text(next + ".hint")),
+                inputs(entered, label, now),
+                label.map(match -> LabelFields.part(scan, match, words)),
+                entered.text(FieldNames.RECEIVED),
+                newest.stream().map(tag -> bag(tag, now)).toList(),
                 asked.isEmpty() ? "" : "/labels?kind=item" + asked);
     }
 
-    private List<Input> inputs(Entered entered) {
-        Instant now = clock.instant();
-        Offer offer = new Offer(store.places(now), store.partTypes(now), store.carriers(now));
+    private DeliveryPage.Bag bag(String tag, Instant now) {
+        return new DeliveryPage.Bag(
+                tag,
+                known.desk()
+                        .item(tag, now)
+                        .map(view -> view.item().partType() + ", "
+                                + words.pieces(view.item().quantity()))
+                        .orElse(""));
+    }
+
+    private List<Input> inputs(Entered entered, Optional<LabelMatch> label, Instant now) {
+        StockStore store = known.store();
+        Offer offer = new Offer(store.places(now), store.partTypes(now), store.carriers(now), label);
         List<Choice> places = new ArrayList<>();
         places.add(Choice.of("", words.text("stock.delivery.nowhere")));
         places.addAll(offer.storage(words));
-        return List.of(
-                new Input(entered.field(FieldNames.TYPE, words.text("stock.type")), Input.Kind.SELECT, offer.types()),
-                Input.of(entered.field(FieldNames.QUANTITY, words.text("stock.delivery.quantity")), Input.Kind.NUMBER),
-                new Input(
-                        entered.field(FieldNames.CARRIER, words.text("stock.carrier")),
-                        Input.Kind.SELECT,
-                        offer.carriers(words)),
-                Input.of(
-                        entered.field(
-                                FieldNames.SEALED_AT,
-                                words.text("stock.sealed-at"),
-                                words.text("stock.sealed-at.hint")),
-                        Input.Kind.MOMENT),
-                Input.of(
-                        entered.field(FieldNames.MONTHS, words.text("stock.months"), words.text("stock.months.hint")),
-                        Input.Kind.NUMBER),
-                new Input(
-                        entered.field(FieldNames.PLACE, words.text("stock.delivery.place")),
-                        Input.Kind.SELECT,
-                        places));
+        List<Input> inputs = new ArrayList<>();
+        inputs.add(Input.of(entered.field(Delivery.LOT_BEFORE, ""), Input.Kind.HIDDEN));
+        label.ifPresent(match -> inputs.addAll(LabelFields.inputs(entered, match, words)));
+        inputs.add(new Input(
+                entered.field(FieldNames.TYPE, words.text("stock.type"), LabelFields.typeHint(label, words)),
+                Input.Kind.SELECT,
+                offer.types(words)));
+        inputs.add(Input.of(
+                entered.field(
+                        FieldNames.QUANTITY,
+                        words.text("stock.delivery.quantity"),
+                        LabelFields.hint(FieldNames.QUANTITY, label, words, "")),
+                Input.Kind.NUMBER));
+        inputs.add(new Input(
+                entered.field(FieldNames.CARRIER, words.text("stock.carrier")),
+                Input.Kind.SELECT,
+                offer.carriers(words)));
+        inputs.add(Input.of(
+                entered.field(
+                        FieldNames.SEALED_AT,
+                        words.text("stock.sealed-at"),
+                        LabelFields.hint(FieldNames.SEALED_AT, label, words, words.text("stock.sealed-at.hint"))),
+                Input.Kind.MOMENT));
+        inputs.add(Input.of(
+                entered.field(FieldNames.MONTHS, words.text("stock.months"), words.text("stock.months.hint")),
+                Input.Kind.NUMBER));
+        inputs.add(new Input(
+                entered.field(FieldNames.PLACE, words.text("stock.delivery.place")), Input.Kind.SELECT, places));
+        return inputs;
     }
 }

@@ -43,7 +43,29 @@ final class LabelFields {
             "sealedAt",
             Fact.SEALED_ON);
 
+    /** What holds a reading in doubt up. */
+    static final List<String> DOUBTS = List.of(ASKED, COMPARED);
+
+    /** What is of one label, and of no other bag. */
+    static final List<String> OF_A_LABEL = List.of(FieldNames.CODE, SCAN, PART, LOT, DATE_CODE, LEVEL, ASKED, COMPARED);
+
     private LabelFields() {}
+
+    /** Part number and lot as the label gives them; empty unless it gives both. */
+    static String lot(Map<String, String> values) {
+        String part = values.getOrDefault(PART, "").strip();
+        String lot = values.getOrDefault(LOT, "").strip();
+        return part.isEmpty() || lot.isEmpty() ? "" : part + " " + lot;
+    }
+
+    static String typeHint(Optional<LabelMatch> label, Words words) {
+        return label.map(match -> match.type().isPresent()
+                        ? words.text(
+                                "stock.label.type.known",
+                                LabelMatch.number(match.reading()).orElse(""))
+                        : words.text("stock.label.type.choose"))
+                .orElse("");
+    }
 
     /** What stands in the form's fields after a scan. */
     static Map<String, String> values(String scan, LabelMatch match) {

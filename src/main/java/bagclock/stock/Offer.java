@@ -38,10 +38,12 @@ record Offer(
         return "";
     }
 
-    List<Choice> types() {
-        return partTypes.stream()
-                .map(type -> Choice.of(type.number(), type.number() + ", " + type.description()))
-                .toList();
+    /** None is chosen by itself: a browser takes the first of a list. */
+    List<Choice> types(Words words) {
+        List<Choice> choices = new ArrayList<>();
+        choices.add(Choice.of("", words.text("stock.type.choose")));
+        partTypes.forEach(type -> choices.add(Choice.of(type.number(), type.number() + ", " + type.description())));
+        return choices;
     }
 
     List<Choice> carriers(Words words) {

@@ -30,13 +30,13 @@ final class ReceiveForm implements ActForm {
 
     @Override
     public List<Input> inputs(Entered entered, Offer offer, Words words) {
-        String type = offer.label().map(label -> typeHint(label, words)).orElse("");
+        String type = LabelFields.typeHint(offer.label(), words);
         List<Choice> origins = List.of(
                 new Choice(PACK, words.text("stock.origin.pack"), words.text("stock.origin.pack.note")),
                 new Choice(LEFT, words.text("stock.origin.left"), words.text("stock.origin.left.note")),
                 new Choice(UNKNOWN, words.text("stock.origin.unknown"), words.text("stock.origin.unknown.note")));
         List<Input> inputs = new ArrayList<>(List.of(
-                new Input(entered.field("type", words.text("stock.type"), type), Input.Kind.SELECT, offer.types()),
+                new Input(entered.field("type", words.text("stock.type"), type), Input.Kind.SELECT, offer.types(words)),
                 Input.of(
                         entered.field(
                                 "quantity",
@@ -67,14 +67,6 @@ final class ReceiveForm implements ActForm {
                 new Input(entered.field("place", words.text("stock.zone")), Input.Kind.CHOICES, offer.zones())));
         offer.label().ifPresent(label -> inputs.addAll(0, LabelFields.inputs(entered, label, words)));
         return inputs;
-    }
-
-    private static String typeHint(LabelMatch label, Words words) {
-        return label.type().isPresent()
-                ? words.text(
-                        "stock.label.type.known",
-                        LabelMatch.number(label.reading()).orElse(""))
-                : words.text("stock.label.type.choose");
     }
 
     @Override

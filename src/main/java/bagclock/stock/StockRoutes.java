@@ -27,10 +27,11 @@ public final class StockRoutes {
         LabelScans labels = new LabelScans(desk, scans);
         this.counter = new CounterRoutes(new CounterRoutes.Known(desk, store, scans), pages, words, clock);
         this.late = new LateScanRoutes(new LateScans(desk, store, scans, words), pages, words, clock);
-        this.acts = new ActRoutes(new ActRoutes.Known(desk, store, labels), pages, words, clock);
+        ActRoutes.Known known = new ActRoutes.Known(desk, store, labels);
+        this.acts = new ActRoutes(known, pages, words, clock);
         this.levels = new LevelRoutes(scans, pages, words, clock);
         this.items = new ItemRoutes(desk, store, pages, words, clock);
-        this.delivery = new DeliveryRoutes(desk, store, pages, words, clock);
+        this.delivery = new DeliveryRoutes(known, pages, words, clock);
         this.trolley = new TrolleyRoutes(desk, store, pages, words, clock);
         this.count = new CountRoutes(desk, store, pages, words, clock);
         this.dryPack = new DryPackRoutes(desk, pages, words, clock);
