@@ -120,10 +120,10 @@
 			fill(target, text);
 		} else if (takeScan(text)) event?.preventDefault();
 	};
-	const hear = (character, now, target, key) => {
+	const hear = (character, now, target, key, was = target.value) => {
 		if (!isFast(now)) {
 			const field = isEditable(target) ? target : null;
-			burst = { text: "", keys: "", first: now, field, before: field?.value };
+			burst = { text: "", keys: "", first: now, field, before: was };
 		}
 		burst.text += character;
 		burst.keys += key + " ";
@@ -132,7 +132,7 @@
 		if (LABEL.test(burst.text)) silence = setTimeout(() => burst && take(document.activeElement), character === "\x04" ? 100 : 500);
 	};
 
-	document.addEventListener("keydown", (event) => {
+	const press = (event) => {
 		const { target, timeStamp: now, key, code, ctrlKey, altKey } = event;
 		if (event.repeat || /^(Shift|Control|Alt|AltGraph|CapsLock)$/.test(key)) return;
 		if (altKey && /^Numpad\d/.test(code) && isFast(now)) {
@@ -152,14 +152,31 @@
 			burst = null;
 			return;
 		}
-		hear(character, now, target, ctrlKey ? "Ctrl+" + code : code);
+		hear(character, now, target, ctrlKey ? "Ctrl+" + code : code, event.was);
 		if ((ctrlKey && !altKey) || key.length > 1 || (burst.text.length > 2 && !isEditable(target))) event.preventDefault();
-	}, true);
-	document.addEventListener("keyup", ({ key, timeStamp, target }) => {
+	};
+	const release = ({ key, timeStamp, target, was }) => {
 		if (key !== "Alt" || !alt) return;
-		hear(String.fromCharCode(alt), timeStamp, target, "Alt+" + alt);
+		hear(String.fromCharCode(alt), timeStamp, target, "Alt+" + alt, was);
 		alt = "";
+	};
+	document.addEventListener("keydown", press, true);
+	document.addEventListener("keyup", release);
+
+	// A scan may begin on the page before, and go on before this script starts: theme.js kept those keys.
+	addEventListener("pagehide", ({ timeStamp }) => {
+		if (isFast(timeStamp)) store.set("burst", JSON.stringify({ ...burst, field: null }));
 	});
+	const catchUp = () => {
+		const kept = JSON.parse(store.get("burst") ?? "null");
+		store.set("burst", "null");
+		const early = window.early?.splice(0) ?? [];
+		removeEventListener("keydown", window.hearEarly, true);
+		removeEventListener("keyup", window.hearEarly, true);
+		const now = early[0]?.timeStamp ?? performance.now();
+		if (kept) burst = { ...kept, first: now - kept.last + kept.first, last: now };
+		early.forEach((event) => event.type === "keyup" ? release(event) : press(event));
+	};
 
 	// The camera, where the browser reads codes itself.
 	const look = async (button) => {
@@ -368,5 +385,6 @@
 	document.body.addEventListener("htmx:responseError", () => tell("failed"));
 	document.body.addEventListener("htmx:sendError", () => tell("offline"));
 	begin();
+	catchUp();
 	if ($("[data-live]")) listen();
 })();

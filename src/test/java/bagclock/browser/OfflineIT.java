@@ -52,8 +52,7 @@ class OfflineIT {
     }
 
     private void scan(String code) {
-        page.keyboard().type(code);
-        page.keyboard().press("Enter");
+        new Scanner(page).scan(code);
     }
 
     private Visitor stationWithAnOpenBag(String tag) {

@@ -8,9 +8,13 @@ import bagclock.platform.Live;
 import bagclock.platform.SecurityHeaders;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
+import com.microsoft.playwright.options.WaitUntilState;
 import io.javalin.Javalin;
 import io.javalin.http.staticfiles.Location;
 import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -21,6 +25,7 @@ class ScriptIT {
     private static final String PAGE = """
             <!DOCTYPE html><html lang="en"><head><title>Test</title>
             <meta name="htmx-config" content='{"allowEval":false,"includeIndicatorStyles":false}'>
+            <script src="/public/theme.js"></script>
             <script src="/public/htmx.min.js" defer></script><script src="/public/app.js" defer></script></head>
             <body hx-headers='{"X-CSRF-Token":"abc"}'>
             <div id="notice" role="alert" data-failed="failed" data-offline="offline" hidden></div><main>
@@ -164,9 +169,57 @@ class ScriptIT {
         assertThat(page.locator("#said")).hasText("heard [)>\u001e06\u001d1P8");
     }
 
+    /** The page stands, but its script is still on the way. */
+    @Test
+    void keysBeforeTheScriptStartsAreOfTheScan() {
+        List<Route> held = new ArrayList<>();
+        context.route("**/app.js", held::add);
+        Page page = context.newPage();
+        page.navigate(address(), new Page.NavigateOptions().setWaitUntil(WaitUntilState.COMMIT));
+        page.locator("#other").fill("half");
+        page.waitForCondition(() -> !held.isEmpty());
+        new Scanner(page).scan("R-1046");
+        held.get(0).resume();
+
+        assertThat(page.locator("#said")).hasText("heard R-1046");
+        assertThat(page.locator("#other")).hasValue("half");
+    }
+
+    /** The first half on a page that is being left, the other half on the next. */
+    @Test
+    void aScanThatBeginsOnThePageBeforeIsHeardWhole() {
+        Page page = open();
+        page.evaluate("""
+                () => {
+                  const press = (key) => document.body.dispatchEvent(new KeyboardEvent("keydown", { key, bubbles: true }));
+                  [..."[)>06R-1"].forEach(press);
+                  location.reload();
+                }""");
+        page.waitForFunction("performance.getEntriesByType('navigation')[0].type === 'reload'");
+        page.evaluate("""
+                () => {
+                  const press = (key) => document.body.dispatchEvent(new KeyboardEvent("keydown", { key, bubbles: true }));
+                  [..."047", "Enter"].forEach(press);
+                }""");
+        assertThat(page.locator("#said")).hasText("heard [)>06R-1047");
+    }
+
+    @Test
+    void twoHundredCharactersInASecondAreAllHeard() {
+        Page page = open();
+        String code = "ABCDEFGHIJKLMNOPQRSTUVWXYZ-0123456789".repeat(6);
+        new Scanner(page).scan(code);
+
+        assertThat(page.locator("#said")).hasText("heard " + code);
+    }
+
+    private String address() {
+        return "http://localhost:" + server.port() + "/page";
+    }
+
     private Page open() {
         Page page = context.newPage();
-        page.navigate("http://localhost:" + server.port() + "/page");
+        page.navigate(address());
         return page;
     }
 
@@ -175,7 +228,6 @@ class ScriptIT {
     }
 
     private static void scan(Page page, String text) {
-        page.keyboard().type(text);
-        page.keyboard().press("Enter");
+        new Scanner(page).scan(text);
     }
 }
