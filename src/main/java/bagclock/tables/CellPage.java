@@ -6,6 +6,7 @@ import java.util.List;
 /**
  * One cell: where it was read, and every comparison of it.
  *
+ * @param doubts neighbours that its value contradicts, in words
  * @param takeBack whether a comparison counts that can be taken back
  */
 public record CellPage(
@@ -17,6 +18,7 @@ public record CellPage(
         String shipped,
         String status,
         String source,
+        List<String> doubts,
         List<Comparison> comparisons,
         boolean takeBack,
         String action,

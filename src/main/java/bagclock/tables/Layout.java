@@ -30,6 +30,15 @@ record Layout(Table table, List<Grid> grids) {
      */
     record Placed(int number, Cell cell) {}
 
+    /** Every cell, as it counts now. */
+    List<Cell> cells() {
+        return grids.stream()
+                .flatMap(grid -> grid.rows().stream())
+                .flatMap(row -> row.cells().stream())
+                .map(Placed::cell)
+                .toList();
+    }
+
     private record Spot(String grid, String row, String column) {}
 
     /** The cells of one table out of all of them. */

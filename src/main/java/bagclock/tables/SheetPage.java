@@ -10,9 +10,17 @@ import java.util.Optional;
  *
  * @param printed where it stands in the standard
  * @param unit what its values are
+ * @param doubts corrected values that contradict a neighbour, in words
  */
 public record SheetPage(
-        String title, String address, String printed, String unit, String done, List<Grid> grids, Optional<Form> form)
+        String title,
+        String address,
+        String printed,
+        String unit,
+        String done,
+        List<String> doubts,
+        List<Grid> grids,
+        Optional<Form> form)
         implements Page {
     /** One grid. */
     public record Grid(String name, String compare, List<String> columns, List<Row> rows) {}

@@ -152,8 +152,26 @@ final class TablePages {
                 first.document() + ", " + first.table(),
                 messages.text("tables.unit." + layout.table().name()),
                 done,
+                layout.cells().stream()
+                        .flatMap(cell -> doubts(cell, layout.cells()).stream())
+                        .distinct()
+                        .toList(),
                 grids,
                 form);
+    }
+
+    /** Where a corrected cell contradicts a neighbour. */
+    private List<String> doubts(Cell cell, List<Cell> all) {
+        boolean corrected = is(cell, Status.SITE) && !isAsShipped(cell);
+        return (corrected ? LifeDoubts.of(cell, all) : List.<LifeDoubts.Doubt>of())
+                .stream()
+                        .map(doubt -> messages.text(
+                                "tables.doubt." + doubt.by().name(),
+                                label(doubt.longer().key()),
+                                doubt.longer().value(),
+                                label(doubt.milder().key()),
+                                doubt.milder().value()))
+                        .toList();
     }
 
     private SheetPage.Grid grid(Layout.Grid grid, String compare, Optional<Entered> entered) {
@@ -196,7 +214,7 @@ final class TablePages {
     }
 
     /** One cell with its history. */
-    CellPage cell(Layout.Placed placed, List<Versioned<ComparedCell>> history, int basedOn) {
+    CellPage cell(Layout layout, Layout.Placed placed, List<Versioned<ComparedCell>> history, int basedOn) {
         Cell cell = placed.cell();
         Citation citation = cell.citation();
         return new CellPage(
@@ -208,6 +226,7 @@ final class TablePages {
                 values.shipped(cell.key()),
                 status(cell),
                 citation.sources(),
+                doubts(cell, layout.cells()),
                 history.stream().map(this::comparison).toList(),
                 is(cell, Status.SITE),
                 href(cell.table()) + "/take-back",

@@ -163,11 +163,12 @@ public final class TablesRoutes {
     private void cell(Context ctx) {
         Instant now = clock.instant();
         CellKey key = new CellKey(table(ctx), query(ctx, "row"), query(ctx, "column"));
-        Layout.Placed placed = placed(layout(ctx, now)).stream()
+        Layout layout = layout(ctx, now);
+        Layout.Placed placed = placed(layout).stream()
                 .filter(one -> one.cell().key().equals(key))
                 .findFirst()
                 .orElseThrow(() -> new NotThere("no cell " + key));
-        pages.show(ctx, words.cell(placed, store.history(key), store.comparison(now)));
+        pages.show(ctx, words.cell(layout, placed, store.history(key), store.comparison(now)));
     }
 
     private static String query(Context ctx, String name) {

@@ -96,4 +96,33 @@ class TechnicianIT extends Journey {
             fits(width);
         }
     }
+
+    /** Every kind of page of boards, part types, tables and releases, as an engineer has it. */
+    @ParameterizedTest
+    @CsvSource({
+        "390, LIGHT, /boards",
+        "390, DARK, /boards/HQB-0117",
+        "390, LIGHT, /boards/HQB-0204/heat?profile=none",
+        "1280, DARK, /boards/HQB-0204/jobs/1",
+        "390, LIGHT, /boards/new",
+        "390, LIGHT, /boards/rules",
+        "390, DARK, /boards/releases",
+        "390, LIGHT, /boards/HQB-0204/heats/3",
+        "390, DARK, /boards/types/HQB-S1",
+        "390, LIGHT, /boards/types/HQB-S1/profiles/new",
+        "390, LIGHT, /boards/types/HQB-S1/parts",
+        "390, LIGHT, /bench?code=T-418",
+        "390, DARK, /parts",
+        "390, LIGHT, /parts/type?number=SNR-1002",
+        "390, LIGHT, /parts/new",
+        "390, DARK, /tables",
+        "1280, LIGHT, /tables/derated-floor-life",
+        "1280, DARK, /tables/user-bake/compare?grid=0"
+    })
+    void pagesOfBoardsPartsAndTablesHaveNoFaults(int width, ColorScheme scheme, String path) {
+        signIn(new NewContextOptions().setViewportSize(width, 844).setColorScheme(scheme), "Process engineer");
+        open(path);
+        Accessibility.check(page);
+        fits(width);
+    }
 }

@@ -201,4 +201,23 @@ class TablesSiteTest {
                 .contains("Another")
                 .contains("2026-02-01");
     }
+
+    @Test
+    void aCorrectedLifeLongerThanItsDrierNeighbourIsKeptAndDoubted() {
+        Visitor engineer = engineer();
+        Document form = engineer.page("/tables/derated-floor-life/compare?grid=2");
+        String key = "<2.1 mm, level 4, 25 C, 70 %RH";
+        assertThat(form.select("#doubts-title")).isEmpty();
+        HttpResponse<String> answer = engineer.post(
+                "/tables/derated-floor-life/compare", sent(form, Map.of(field(form, key), "300", "copy", "2018")));
+        assertThat(answer.statusCode()).isEqualTo(303);
+
+        Document sheet = engineer.page("/tables/derated-floor-life");
+        assertThat(cell(sheet, key)).isEqualTo("corrected");
+        assertThat(sheet.select("#doubts-title + ul li").text())
+                .contains(key + " lives 300, longer than in drier air: <2.1 mm, level 4, 25 C, 60 %RH lives");
+        String address = sheet.select("td a[aria-label^=\"" + key + ":\"]").attr("href");
+        assertThat(engineer.page(address).select("#doubts-title")).hasSize(1);
+        engineer.submit(address, "/tables/derated-floor-life/take-back");
+    }
 }
