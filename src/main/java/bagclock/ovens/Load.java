@@ -1,5 +1,6 @@
 package bagclock.ovens;
 
+import bagclock.core.proof.HotTime;
 import bagclock.core.quantity.Celsius;
 import bagclock.core.quantity.RelativeHumidity;
 import bagclock.desk.ItemView;
@@ -15,6 +16,7 @@ import java.util.Optional;
  *
  * @param shown humidity that the oven was shown to hold
  * @param cameToTemperatureAt empty if nobody has noted it
+ * @param interruptions what did not count, as noted
  * @param items at least one, by tag
  */
 record Load(
@@ -23,6 +25,7 @@ record Load(
         Celsius setPoint,
         Optional<RelativeHumidity> shown,
         Optional<Instant> cameToTemperatureAt,
+        List<Interruption> interruptions,
         List<Loaded> items) {
     /**
      * One item in the oven.
@@ -41,12 +44,31 @@ record Load(
     }
 
     Load {
+        interruptions = List.copyOf(interruptions);
         items = List.copyOf(items);
     }
 
-    /** From when time counts: as noted, else after the oven's declared heat-up. */
+    /** From when time counts: as noted, else after the oven's declared heat-up; anew after it went cold. */
     Instant countsFrom() {
-        return cameToTemperatureAt.orElse(loadedAt.plus(oven.heatUp()));
+        Instant hot = cameToTemperatureAt.orElse(loadedAt.plus(oven.heatUp()));
+        return interruptions.stream()
+                .filter(Interruption::cold)
+                .map(one -> one.spell().to())
+                .filter(back -> cameToTemperatureAt.filter(back::isBefore).isEmpty())
+                .map(back -> back.plus(oven.heatUp()))
+                .filter(hot::isBefore)
+                .max(Comparator.naturalOrder())
+                .orElse(hot);
+    }
+
+    private HotTime hotTime() {
+        return new HotTime(
+                countsFrom(), interruptions.stream().map(Interruption::spell).toList());
+    }
+
+    /** When so much time at temperature will have passed, as far as it is known now. */
+    Instant readyAfter(Duration needed) {
+        return hotTime().after(needed);
     }
 
     /** When all of it that this run can dry will be dry. */
@@ -54,12 +76,11 @@ record Load(
         return items.stream()
                 .flatMap(item -> item.needed().stream())
                 .max(Comparator.naturalOrder())
-                .map(countsFrom()::plus);
+                .map(this::readyAfter);
     }
 
     /** Time at temperature if it came out at a moment; at least nothing. */
     Duration atTemperatureBy(Instant moment) {
-        Duration time = Duration.between(countsFrom(), moment);
-        return time.isNegative() ? Duration.ZERO : time;
+        return hotTime().until(moment);
     }
 }

@@ -1,5 +1,6 @@
 package bagclock.ovens;
 
+import bagclock.core.proof.Spell;
 import bagclock.platform.Database;
 import bagclock.platform.NotThere;
 import bagclock.platform.Transaction;
@@ -109,6 +110,56 @@ final class OvenStore {
                 .bind("loadedAt", loadedAt)
                 .mapTo(Instant.class)
                 .findFirst());
+    }
+
+    /** An interruption as it is stored. */
+    record Broken(int number, String kind, Instant fromAt, Instant toAt, boolean cold, int undoes) {
+        Interruption interruption() {
+            return new Interruption(number, Interruption.Kind.valueOf(kind), new Spell(fromAt, toAt), cold);
+        }
+    }
+
+    /** Interruptions of a load that stand, in the order in which they were noted. */
+    List<Interruption> interruptions(String oven, Instant loadedAt) {
+        List<Broken> rows = database.read(tx -> tx.handle()
+                .createQuery("""
+                        select number, kind, from_at, to_at, cold, undoes from oven_interruption
+                        where oven = :oven and loaded_at = :loadedAt order by number
+                        """)
+                .bind("oven", oven)
+                .bind("loadedAt", loadedAt)
+                .mapTo(Broken.class)
+                .list());
+        List<Integer> undone = rows.stream().map(Broken::undoes).toList();
+        return rows.stream()
+                .filter(row -> row.undoes() == 0 && !undone.contains(row.number()))
+                .map(Broken::interruption)
+                .toList();
+    }
+
+    /** Notes an interruption; or, where {@code undoes} is not 0, that the one with this number did not happen. */
+    void note(Load load, Interruption one, int undoes, String who, Instant now) {
+        database.withTransaction(tx -> {
+            tx.handle()
+                    .createUpdate("""
+                            insert into oven_interruption (oven, loaded_at, number, kind, from_at, to_at, cold, undoes,
+                                recorded_at, who)
+                            values (:oven, :loadedAt, (select count(*) + 1 from oven_interruption
+                                where oven = :oven and loaded_at = :loadedAt),
+                                :kind, :fromAt, :toAt, :cold, :undoes, :recordedAt, :who)
+                            """)
+                    .bind("oven", load.oven().code())
+                    .bind("loadedAt", load.loadedAt())
+                    .bind("kind", one.kind().name())
+                    .bind("fromAt", one.spell().from())
+                    .bind("toAt", one.spell().to())
+                    .bind("cold", one.cold())
+                    .bind("undoes", undoes)
+                    .bind("recordedAt", now)
+                    .bind("who", who)
+                    .execute();
+            tell.accept(tx, "ovens");
+        });
     }
 
     void noteAtTemperature(Load load, Instant at, String who, Instant now) {

@@ -86,6 +86,7 @@ final class Ovens {
                 bake.temperature(),
                 bake.maxHumidity(),
                 store.atTemperature(oven.code(), bake.at()),
+                store.interruptions(oven.code(), bake.at()),
                 views.stream()
                         .map(view -> new Load.Loaded(view, needed(view.answer(), bake.at())))
                         .toList());

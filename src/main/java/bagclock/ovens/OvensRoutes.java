@@ -15,6 +15,7 @@ public final class OvensRoutes implements AutoCloseable {
     private final LoadRoutes loading;
     private final RunRoutes runs;
     private final ChartRoutes charts;
+    private final InterruptionRoutes interruptions;
     private final PlanRoutes plans;
     private final PlanDesk planDesk;
 
@@ -34,6 +35,7 @@ public final class OvensRoutes implements AutoCloseable {
                 texts);
         this.ovens = new OvenRoutes(all, runPages, pages, texts, clock);
         this.runs = new RunRoutes(all, runPages, pages, texts, clock);
+        this.interruptions = new InterruptionRoutes(all, runPages, pages, texts, clock);
         this.charts = new ChartRoutes(all, runPages, pages, texts, clock);
         PlanStore planStore = new PlanStore(rooms.database(), rooms.live()::tell);
         this.planDesk = new PlanDesk(store, new Ovens(desk, store), planStore, texts.zone());
@@ -46,6 +48,7 @@ public final class OvensRoutes implements AutoCloseable {
         loading.register(routes);
         runs.register(routes);
         charts.register(routes);
+        interruptions.register(routes);
         plans.register(routes);
     }
 

@@ -23,9 +23,16 @@ public record RunPage(
         List<ChartPart> proof,
         Field chart,
         Field atTemperatureAt,
+        Breaks breaks,
         List<String> missing,
         Unloading unloading)
         implements Page {
+    /** Interruptions noted so far, and the fields of another one. */
+    public record Breaks(List<Break> lines, Field kind, List<Choice> kinds, Field from, Field to) {}
+
+    /** One interruption in words. */
+    public record Break(int number, String line) {}
+
     /** One item in it. */
     public record Line(String tag, String part, String quantity, String needed, String ready) {}
 

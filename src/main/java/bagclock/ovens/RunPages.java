@@ -9,6 +9,7 @@ import bagclock.platform.Texts;
 import bagclock.register.KnownPlace.BakeOven;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -70,8 +71,31 @@ final class RunPages {
                         .toList(),
                 entered.field("file", words.text("ovens.chart.field"), words.text("ovens.chart.field.hint")),
                 entered.field("hotAt", words.text("ovens.hot-at")),
+                breaks(load, entered, now),
                 told.missing(),
                 unloading(load, entered, told, kept));
+    }
+
+    private RunPage.Breaks breaks(Load load, Entered entered, Instant now) {
+        return new RunPage.Breaks(
+                load.interruptions().stream()
+                        .map(one -> new RunPage.Break(one.number(), broke(one, now)))
+                        .toList(),
+                entered.field("breakKind", words.text("ovens.break.kind")),
+                Arrays.stream(Interruption.Kind.values())
+                        .map(kind -> Choice.of(kind.name(), texts.part(kind)))
+                        .toList(),
+                entered.field("brokeAt", words.text("ovens.break.from")),
+                entered.field("backAt", words.text("ovens.break.to"), words.text("ovens.break.to.hint")));
+    }
+
+    private String broke(Interruption one, Instant now) {
+        return words.text(
+                one.cold() ? "ovens.break.cold" : "ovens.break.line",
+                texts.part(one.kind()),
+                texts.at(one.spell().from(), now),
+                texts.at(one.spell().to(), now),
+                words.hours(one.spell().length()));
     }
 
     /** What charts prove, in a word, by the address of the load. */
@@ -142,7 +166,7 @@ final class RunPages {
                 Long.toString(item.view().item().quantity()),
                 item.needed().map(words::hours).orElseGet(() -> words.text("ovens.needed.never")),
                 item.needed()
-                        .map(needed -> texts.at(load.countsFrom().plus(needed), now))
+                        .map(needed -> texts.at(load.readyAfter(needed), now))
                         .orElse(""));
     }
 }
