@@ -58,7 +58,8 @@ public final class Visitor {
 
     /** Fills the form with this action on a page and sends it: names and values in turn. */
     public HttpResponse<String> submit(String path, String action, String... filled) {
-        Element form = page(path).selectFirst("form[action=" + action + "]");
+        Element form =
+                page(path).selectFirst("form[action=" + action + "], form:has(button[formaction=" + action + "])");
         if (form == null) {
             throw new AssertionError(path + " has no form for " + action);
         }

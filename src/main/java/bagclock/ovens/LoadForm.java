@@ -17,7 +17,8 @@ import java.util.Set;
 record LoadForm(String oven, Celsius setPoint, Optional<RelativeHumidity> shown, Instant at, List<String> tags) {
     private static final double COLDEST_C = 20;
     private static final double HOTTEST_C = 300;
-    private static final String MORE = "more";
+    /** Name of the field that a scanner fills. */
+    static final String CODE = "code";
 
     /** The load; empty when something is wrong, which is noted by field. */
     static Optional<LoadForm> read(Entered entered, Instant now, String noItem) {
@@ -27,7 +28,7 @@ record LoadForm(String oven, Celsius setPoint, Optional<RelativeHumidity> shown,
         Optional<Instant> at = entered.pastTime("at", now);
         List<String> tags = tags(entered);
         if (tags.isEmpty()) {
-            entered.refuse(MORE, noItem);
+            entered.refuse(CODE, noItem);
         }
         return entered.isRefused()
                 ? Optional.empty()
@@ -41,7 +42,7 @@ record LoadForm(String oven, Celsius setPoint, Optional<RelativeHumidity> shown,
 
     private static List<String> tags(Entered entered) {
         Set<String> tags = new LinkedHashSet<>(entered.all("tag"));
-        for (String more : entered.text(MORE).split("[\\s,;]+")) {
+        for (String more : entered.text(CODE).split("[\\s,;]+")) {
             if (!more.isEmpty()) {
                 tags.add(more);
             }

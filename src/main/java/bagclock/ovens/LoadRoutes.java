@@ -5,6 +5,7 @@ import bagclock.core.quantity.RelativeHumidity;
 import bagclock.desk.Command;
 import bagclock.desk.Desk;
 import bagclock.desk.ItemView;
+import bagclock.platform.Choice;
 import bagclock.platform.Entered;
 import bagclock.platform.Pages;
 import bagclock.platform.Role;
@@ -20,12 +21,16 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
 /** Loading an oven: all of a load goes in, or none of it. */
 final class LoadRoutes {
     private static final String KEY = "key";
+    private static final String OVEN = "oven";
+    private static final String TAG = "tag";
+    private static final List<String> FIELDS = List.of(OVEN, "setPoint", "humidity", "at", TAG);
 
     private final Desk desk;
     private final OvenStore store;
@@ -50,19 +55,73 @@ final class LoadRoutes {
     void register(RoutesConfig routes) {
         routes.get("/ovens/load", this::show, Role.signedIn());
         routes.post("/ovens/load", this::load, Role.signedIn());
+        routes.post("/ovens/load/scan", this::scan, Role.signedIn());
     }
 
     private void show(Context ctx) {
         Instant now = clock.instant();
         Map<String, String> values = new HashMap<>();
         values.put("at", texts.field(now));
-        values.put("tag", String.join(",", ctx.queryParams("tag")));
-        values.put("oven", Optional.ofNullable(ctx.queryParam("oven")).orElse(""));
+        values.put("setPoint", Optional.ofNullable(ctx.queryParam("setPoint")).orElse(""));
+        values.put(TAG, String.join(",", ctx.queryParams("tag")));
+        values.put(OVEN, Optional.ofNullable(ctx.queryParam("oven")).orElse(""));
         pages.show(ctx, page(Entered.of(values, texts), Secret.token(), List.of(), now));
     }
 
     private LoadPage page(Entered entered, String key, List<String> refusals, Instant now) {
-        return ovenPages.load(entered, key, refusals, store.ovens(now), ovens.queue(now));
+        return page(entered, new Said(key, ""), refusals, now);
+    }
+
+    /** The key of the form, and what was just done, in words. */
+    private record Said(String key, String added) {}
+
+    private LoadPage page(Entered entered, Said said, List<String> refusals, Instant now) {
+        LoadPage page = ovenPages.load(entered, said.key(), refusals, store.ovens(now), ovens.queue(now));
+        List<String> listed = page.itemChoices().stream().map(Choice::value).toList();
+        List<Choice> others = entered.all(TAG).stream()
+                .filter(tag -> !listed.contains(tag))
+                .map(tag -> Choice.of(tag, tag))
+                .toList();
+        return page.adding(said.added(), others);
+    }
+
+    /** One scan after another: an oven's code chooses the oven, a tag joins the load if nothing speaks against it. */
+    private void scan(Context ctx) {
+        Instant now = clock.instant();
+        Entered entered = Entered.of(ctx, texts);
+        String key = entered.text(KEY).isEmpty() ? Secret.token() : entered.text(KEY);
+        String code = entered.text(LoadForm.CODE).toUpperCase(Locale.ROOT);
+        Map<String, String> values = new HashMap<>();
+        FIELDS.forEach(name -> values.put(name, entered.text(name)));
+        values.put(LoadForm.CODE, "");
+        Optional<BakeOven> oven =
+                store.ovens(now).stream().filter(one -> one.code().equals(code)).findFirst();
+        if (oven.isPresent()) {
+            values.put(OVEN, code);
+            String chosen = words.text("ovens.scan.oven", oven.get().name());
+            pages.show(ctx, page(Entered.of(values, texts), new Said(key, chosen), List.of(), now));
+            return;
+        } else if (entered.all(TAG).contains(code)) {
+            List<String> there = List.of(words.text("ovens.fit", code, words.text("ovens.scan.there")));
+            pages.refuse(ctx, page(Entered.of(values, texts), key, there, now));
+            return;
+        }
+        Optional<LoadForm> form = LoadForm.read(entered, now, words.text("ovens.items.none"));
+        if (form.isEmpty()) {
+            pages.refuse(ctx, page(entered, key, List.of(), now));
+            return;
+        }
+        List<String> refusals = objections(form.get(), entered, now);
+        if (entered.isRefused()) {
+            pages.refuse(ctx, page(entered, key, refusals, now));
+        } else if (!refusals.isEmpty()) {
+            pages.refuse(ctx, page(Entered.of(values, texts), key, refusals, now));
+        } else {
+            values.put(TAG, String.join(",", form.get().tags()));
+            String added =
+                    words.text("ovens.scan.added", code, form.get().tags().size());
+            pages.show(ctx, page(Entered.of(values, texts), new Said(key, added), List.of(), now));
+        }
     }
 
     private void load(Context ctx) {

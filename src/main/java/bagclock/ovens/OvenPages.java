@@ -144,6 +144,7 @@ final class OvenPages {
         return new LoadPage(
                 words.text("ovens.load"),
                 key,
+                "",
                 refusals,
                 entered.field("oven", words.text("ovens.oven")),
                 ovens.stream()
@@ -162,7 +163,7 @@ final class OvenPages {
                                         + String.join(
                                                 "; ", words.allowed(w.view().answer()))))
                         .toList(),
-                entered.field("more", words.text("ovens.more"), words.text("ovens.more.hint")));
+                entered.field(LoadForm.CODE, words.text("ovens.more"), words.text("ovens.more.hint")));
     }
 
     /** The temperatures that the queue allows. */

@@ -81,7 +81,7 @@ class ChartSiteTest {
                 now(),
                 "humidity",
                 "",
-                "more",
+                "code",
                 "",
                 "tag",
                 tag);

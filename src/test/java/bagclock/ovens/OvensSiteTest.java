@@ -75,7 +75,7 @@ class OvensSiteTest {
                 now(),
                 "humidity",
                 "",
-                "more",
+                "code",
                 "",
                 "tag",
                 tag);
@@ -156,6 +156,30 @@ class OvensSiteTest {
         visitor.submit(run, action + "/1/take-back");
         assertThat(visitor.page(run).select("main .sentence").text()).isEqualTo(ready);
         assertThat(unload(visitor, "T-444", "0", "early", "yes").statusCode()).isEqualTo(303);
+    }
+
+    @Test
+    void whatIsScannedJoinsTheLoadOrIsRefusedAtOnce() {
+        Visitor visitor = planner();
+        String[] fields = {"oven", "OVEN-1", "setPoint", "125", "at", now(), "humidity", "", "code", "T-444"};
+        String path = "/ovens/load/scan";
+
+        Document added = Jsoup.parse(visitor.submit("/ovens/load", path, fields).body());
+        assertThat(added.select(".banner").text()).contains("T-444 may go in. Chosen so far: 1.");
+        assertThat(added.select("input[name=tag][value=T-444][checked]")).hasSize(1);
+        assertThat(added.select("input[name=code]").val()).isEmpty();
+
+        fields[9] = "R-421";
+        HttpResponse<String> weak = visitor.submit("/ovens/load", path, with(fields, "tag", "T-444"));
+        assertThat(refusal(weak)).contains("R-421", "bears 40 °C");
+        assertThat(Jsoup.parse(weak.body()).select("input[name=tag][checked]").eachAttr("value"))
+                .containsExactly("T-444");
+        fields[9] = "T-444";
+        assertThat(refusal(visitor.submit("/ovens/load", path, with(fields, "tag", "T-444"))))
+                .contains("among the chosen already");
+        fields[9] = "oven-3";
+        Document oven = Jsoup.parse(visitor.submit("/ovens/load", path, fields).body());
+        assertThat(oven.select("input[name=oven][checked]").val()).isEqualTo("OVEN-3");
     }
 
     @Test
