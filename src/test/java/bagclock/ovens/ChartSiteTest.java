@@ -231,6 +231,31 @@ class ChartSiteTest {
     }
 
     @Test
+    void anInterruptionAddsToTheTimeUntilItIsTakenBack() {
+        Visitor visitor = person(Role.PLANNER);
+        String run = loaded(visitor, "OVEN-1", "125", "T-424");
+        String ready = visitor.page(run).select("main .sentence").text();
+        Instant in = CLOCK.instant();
+        CLOCK.passes(Duration.ofHours(3));
+        String from =
+                LocalDateTime.ofInstant(in.plusSeconds(3600), ZoneOffset.UTC).toString();
+        String to =
+                LocalDateTime.ofInstant(in.plusSeconds(5400), ZoneOffset.UTC).toString();
+        String action = run + "/interruptions";
+
+        HttpResponse<String> refused = visitor.submit(run, action, "breakKind", "DOOR", "brokeAt", to, "backAt", from);
+        assertThat(Jsoup.parse(refused.body()).text()).contains("Must be after the start");
+        visitor.submit(run, action, "breakKind", "DOOR", "brokeAt", from, "backAt", to);
+        Document page = visitor.page(run);
+        assertThat(page.text()).contains("Door opened", "30 min more");
+        assertThat(page.select("main .sentence").text()).isNotEqualTo(ready);
+
+        visitor.submit(run, action + "/1/take-back");
+        assertThat(visitor.page(run).select("main .sentence").text()).isEqualTo(ready);
+        assertThat(unload(visitor, run, "T-424", "hours", "0", "early", "yes").statusCode()).isEqualTo(303);
+    }
+
+    @Test
     void aProofIsTakenBackAndAFileThatIsNoChartIsNamed() {
         Visitor visitor = person(Role.PLANNER);
         String run = loaded(visitor, "OVEN-1", "125", "T-424");

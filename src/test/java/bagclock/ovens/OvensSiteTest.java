@@ -133,49 +133,23 @@ class OvensSiteTest {
     }
 
     @Test
-    void anInterruptionAddsToTheTimeUntilItIsTakenBack() {
-        Visitor visitor = planner();
-        load(visitor, "OVEN-1", "125", "T-444");
-        String run = run(visitor, "T-444");
-        String ready = visitor.page(run).select("main .sentence").text();
-        Instant in = CLOCK.instant();
-        CLOCK.passes(Duration.ofHours(3));
-        String from =
-                LocalDateTime.ofInstant(in.plusSeconds(3600), ZoneOffset.UTC).toString();
-        String to =
-                LocalDateTime.ofInstant(in.plusSeconds(5400), ZoneOffset.UTC).toString();
-        String action = run + "/interruptions";
-
-        HttpResponse<String> refused = visitor.submit(run, action, "breakKind", "DOOR", "brokeAt", to, "backAt", from);
-        assertThat(refusal(refused)).contains("Must be after the start");
-        visitor.submit(run, action, "breakKind", "DOOR", "brokeAt", from, "backAt", to);
-        Document page = visitor.page(run);
-        assertThat(page.text()).contains("Door opened", "30 min more");
-        assertThat(page.select("main .sentence").text()).isNotEqualTo(ready);
-
-        visitor.submit(run, action + "/1/take-back");
-        assertThat(visitor.page(run).select("main .sentence").text()).isEqualTo(ready);
-        assertThat(unload(visitor, "T-444", "0", "early", "yes").statusCode()).isEqualTo(303);
-    }
-
-    @Test
     void whatIsScannedJoinsTheLoadOrIsRefusedAtOnce() {
         Visitor visitor = planner();
-        String[] fields = {"oven", "OVEN-1", "setPoint", "125", "at", now(), "humidity", "", "code", "T-444"};
+        String[] fields = {"oven", "OVEN-1", "setPoint", "125", "at", now(), "humidity", "", "code", "T-424"};
         String path = "/ovens/load/scan";
 
         Document added = Jsoup.parse(visitor.submit("/ovens/load", path, fields).body());
-        assertThat(added.select(".banner").text()).contains("T-444 may go in. Chosen so far: 1.");
-        assertThat(added.select("input[name=tag][value=T-444][checked]")).hasSize(1);
+        assertThat(added.select(".banner").text()).contains("T-424 may go in. Chosen so far: 1.");
+        assertThat(added.select("input[name=tag][value=T-424][checked]")).hasSize(1);
         assertThat(added.select("input[name=code]").val()).isEmpty();
 
         fields[9] = "R-421";
-        HttpResponse<String> weak = visitor.submit("/ovens/load", path, with(fields, "tag", "T-444"));
+        HttpResponse<String> weak = visitor.submit("/ovens/load", path, with(fields, "tag", "T-424"));
         assertThat(refusal(weak)).contains("R-421", "bears 40 °C");
         assertThat(Jsoup.parse(weak.body()).select("input[name=tag][checked]").eachAttr("value"))
-                .containsExactly("T-444");
-        fields[9] = "T-444";
-        assertThat(refusal(visitor.submit("/ovens/load", path, with(fields, "tag", "T-444"))))
+                .containsExactly("T-424");
+        fields[9] = "T-424";
+        assertThat(refusal(visitor.submit("/ovens/load", path, with(fields, "tag", "T-424"))))
                 .contains("among the chosen already");
         fields[9] = "oven-3";
         Document oven = Jsoup.parse(visitor.submit("/ovens/load", path, fields).body());
