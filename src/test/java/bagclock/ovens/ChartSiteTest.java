@@ -252,7 +252,8 @@ class ChartSiteTest {
 
         visitor.submit(run, action + "/1/take-back");
         assertThat(visitor.page(run).select("main .sentence").text()).isEqualTo(ready);
-        assertThat(unload(visitor, run, "T-424", "hours", "0", "early", "yes").statusCode()).isEqualTo(303);
+        assertThat(unload(visitor, run, "T-424", "hours", "0", "early", "yes").statusCode())
+                .isEqualTo(303);
     }
 
     @Test
