@@ -61,7 +61,11 @@ public sealed interface Command {
         }
     }
 
-    /** A bag is opened. The photograph is of card and label; its SHA-256 in hexadecimal. */
+    /**
+     * A bag is opened. The photograph is of card and label; its SHA-256 in hexadecimal.
+     *
+     * @param whyAnyway the reason, where the air is above the site's limit
+     */
     record Open(
             Header header,
             String tag,
@@ -69,11 +73,24 @@ public sealed interface Command {
             Optional<Instant> cardReadAt,
             Optional<Boolean> sound,
             String placeCode,
-            Optional<String> photoSha256)
+            Optional<String> photoSha256,
+            Optional<String> whyAnyway)
             implements Command {
         /** Cuts the time to the millisecond. */
         public Open {
             cardReadAt = cardReadAt.map(at -> at.truncatedTo(ChronoUnit.MILLIS));
+        }
+
+        /** Without a reason to open it anyway. */
+        public Open(
+                Header header,
+                String tag,
+                Optional<HumidityCard> card,
+                Optional<Instant> cardReadAt,
+                Optional<Boolean> sound,
+                String placeCode,
+                Optional<String> photoSha256) {
+            this(header, tag, card, cardReadAt, sound, placeCode, photoSha256, Optional.empty());
         }
     }
 

@@ -9,14 +9,20 @@ import bagclock.register.KnownPlace;
 import bagclock.register.Register;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 
 /** Whether a bag is opened where, by the site's own limit, none should be. It is not refused, but it is recorded. */
-final class OpeningAir {
+public final class OpeningAir {
     private final Register register;
     private final Readings readings;
 
-    OpeningAir(Register register, Readings readings) {
+    /** The air that was read last, and the limit that it is above. */
+    public record Above(Air read, Air limit) {}
+
+    /** Looks at readings in the light of what the register says of zones. */
+    public OpeningAir(Register register, Readings readings) {
         this.register = register;
         this.readings = readings;
     }
@@ -26,18 +32,28 @@ final class OpeningAir {
         register.place(tx, open.placeCode(), known.now())
                 .map(place -> place.fact())
                 .flatMap(place -> place instanceof KnownPlace.FloorZone zone ? above(tx, zone, at) : Optional.empty())
-                .ifPresent(air -> known.note(Notes.ABOVE_OPENING_LIMIT, air));
+                .ifPresent(above ->
+                        known.note(Notes.ABOVE_OPENING_LIMIT, text(above.read()) + ", limit " + text(above.limit())));
+        open.whyAnyway().ifPresent(why -> known.note(Notes.OPENED_ANYWAY, why));
     }
 
-    /** What was read, and the limit; empty if it is not above, or nothing that holds was read. */
-    private Optional<String> above(Transaction tx, KnownPlace.FloorZone zone, Instant at) {
+    /** The zones, by their codes, where no bag should be opened at this moment. */
+    public Map<String, Above> closed(Transaction tx, Instant moment) {
+        Map<String, Above> closed = new HashMap<>();
+        register.places(tx, KnownPlace.FloorZone.class, moment)
+                .forEach(zone -> above(tx, zone, moment).ifPresent(above -> closed.put(zone.code(), above)));
+        return closed;
+    }
+
+    /** Empty if it is not above, or nothing that holds was read. */
+    private Optional<Above> above(Transaction tx, KnownPlace.FloorZone zone, Instant at) {
         Duration holdsFor = register.houseRules(tx, at).fact().rules().maxReadingGap();
         Optional<Air> air = readings.latest(tx, zone.zone(), at)
                 .filter(reading -> !reading.at().plus(holdsFor).isBefore(at))
                 .map(Reading::air);
         return zone.openBagsUpTo()
                 .flatMap(limit -> air.filter(read -> read.isWarmerThan(limit) || read.isWetterThan(limit))
-                        .map(read -> text(read) + ", limit " + text(limit)));
+                        .map(read -> new Above(read, limit)));
     }
 
     private static String text(Air air) {

@@ -14,6 +14,9 @@ public final class Notes {
     /** That a bag was opened in air above the site's own limit for it: what was read, and the limit. */
     public static final String ABOVE_OPENING_LIMIT = "above-opening-limit";
 
+    /** Why a bag was opened all the same, in a person's words. */
+    public static final String OPENED_ANYWAY = "opened-anyway";
+
     /** Serial number of a board. */
     public static final String BOARD = "board";
 

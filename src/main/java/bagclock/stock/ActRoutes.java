@@ -110,7 +110,7 @@ final class ActRoutes {
         StockStore store = known.store();
         String scan = form == ActForms.RECEIVE ? entered.text(LabelFields.SCAN) : "";
         Optional<LabelMatch> label = label(scan);
-        Offer offer = new Offer(store.places(now), store.partTypes(now), store.carriers(now), label);
+        Offer offer = new Offer(store.places(now), store.partTypes(now), store.carriers(now), label, store.closed(now));
         List<Input> inputs = new ArrayList<>(form.inputs(entered, offer, words));
         inputs.add(Input.of(
                 entered.field(AT, words.text("stock." + form.name() + ".at"), words.text("stock.at.hint")),

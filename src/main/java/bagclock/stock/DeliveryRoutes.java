@@ -95,7 +95,7 @@ final class DeliveryRoutes {
 
     private List<Input> inputs(Entered entered, Optional<LabelMatch> label, Instant now) {
         StockStore store = known.store();
-        Offer offer = new Offer(store.places(now), store.partTypes(now), store.carriers(now), label);
+        Offer offer = new Offer(store.places(now), store.partTypes(now), store.carriers(now), label, Map.of());
         List<Choice> places = new ArrayList<>();
         places.add(Choice.of("", words.text("stock.delivery.nowhere")));
         places.addAll(offer.storage(words));

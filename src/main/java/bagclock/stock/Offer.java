@@ -1,18 +1,36 @@
 package bagclock.stock;
 
+import bagclock.desk.OpeningAir;
 import bagclock.platform.Choice;
 import bagclock.register.CarrierKind;
 import bagclock.register.KnownPlace;
 import bagclock.register.PartType;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** What a form offers to choose from. */
 record Offer(
-        List<KnownPlace> places, List<PartType> partTypes, List<CarrierKind> carriers, Optional<LabelMatch> label) {
+        List<KnownPlace> places,
+        List<PartType> partTypes,
+        List<CarrierKind> carriers,
+        Optional<LabelMatch> label,
+        Map<String, OpeningAir.Above> closed) {
     Offer(List<KnownPlace> places, List<PartType> partTypes, List<CarrierKind> carriers) {
-        this(places, partTypes, carriers, Optional.empty());
+        this(places, partTypes, carriers, Optional.empty(), Map.of());
+    }
+
+    /** Zones to open a bag in; where none should be opened, that is said. */
+    List<Choice> openingZones(Words words) {
+        return zones().stream()
+                .map(zone -> Optional.ofNullable(closed.get(zone.value()))
+                        .map(above -> new Choice(
+                                zone.value(),
+                                zone.label(),
+                                words.text("stock.open.not-here", words.air(above.read()), words.air(above.limit()))))
+                        .orElse(zone))
+                .toList();
     }
 
     List<Choice> zones() {

@@ -16,6 +16,11 @@ final class OpenForm implements ActForm {
     /** Name under which the hash of the uploaded photograph stands among the fields. */
     static final String PHOTO_HASH = "photoSha256";
 
+    private static final String WHY = "whyAnyway";
+
+    /** Zones that the form named as no place to open a bag. */
+    private static final String CLOSED = "closed";
+
     private static final List<Integer> SPOTS = List.of(5, 10, 60);
     private static final String DRY = "dry";
     private static final String SOUND = "sound";
@@ -48,7 +53,16 @@ final class OpenForm implements ActForm {
                                 NOT_LOOKED,
                                 words.text("stock.bag.not-looked"),
                                 words.text("stock.bag.not-looked.note")))));
-        inputs.add(new Input(entered.field("place", words.text("stock.zone")), Input.Kind.CHOICES, offer.zones()));
+        inputs.add(new Input(
+                entered.field("place", words.text("stock.zone")), Input.Kind.CHOICES, offer.openingZones(words)));
+        if (!offer.closed().isEmpty()) {
+            inputs.add(Input.of(
+                    entered.field(WHY, words.text("stock.open.why"), words.text("stock.open.why.hint")),
+                    Input.Kind.TEXT));
+        }
+        Entered closed =
+                Entered.of(Map.of(CLOSED, String.join(",", offer.closed().keySet())), words.texts());
+        inputs.add(Input.of(closed.field(CLOSED, ""), Input.Kind.HIDDEN));
         inputs.add(Input.of(
                 entered.field("readAt", words.text("stock.read-at"), words.text("stock.read-at.hint")),
                 Input.Kind.MOMENT));
@@ -65,8 +79,10 @@ final class OpenForm implements ActForm {
                 entered.text(FieldNames.READ_AT).isEmpty() ? Optional.empty() : entered.time("readAt");
         Optional<Boolean> sound = bag.equals(NOT_LOOKED) ? Optional.empty() : Optional.of(bag.equals(SOUND));
         Optional<String> photo = Optional.of(entered.text(PHOTO_HASH)).filter(hash -> !hash.isEmpty());
+        Optional<String> why =
+                entered.all(CLOSED).contains(place) ? Optional.of(entered.required(WHY)) : Optional.empty();
         return ActForm.unlessRefused(
-                entered, () -> new Command.Open(header, tag, card(entered), readAt, sound, place, photo));
+                entered, () -> new Command.Open(header, tag, card(entered), readAt, sound, place, photo, why));
     }
 
     /** Between the colours counts as wet; a card of which no spot was read is no card. */

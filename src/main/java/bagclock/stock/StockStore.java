@@ -1,6 +1,8 @@
 package bagclock.stock;
 
+import bagclock.desk.OpeningAir;
 import bagclock.platform.Database;
+import bagclock.readings.Readings;
 import bagclock.register.CarrierKind;
 import bagclock.register.KnownPlace;
 import bagclock.register.PartType;
@@ -8,6 +10,7 @@ import bagclock.register.Register;
 import bagclock.register.Versioned;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** What the stockroom's forms offer. */
@@ -17,6 +20,11 @@ final class StockStore {
 
     StockStore(Database database) {
         this.database = database;
+    }
+
+    /** Zones where no bag should be opened. */
+    Map<String, OpeningAir.Above> closed(Instant moment) {
+        return database.read(tx -> new OpeningAir(register, new Readings()).closed(tx, moment));
     }
 
     List<KnownPlace> places(Instant moment) {

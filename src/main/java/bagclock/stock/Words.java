@@ -1,6 +1,7 @@
 package bagclock.stock;
 
 import bagclock.core.Refusal;
+import bagclock.core.exposure.Air;
 import bagclock.core.heat.Answer;
 import bagclock.core.heat.Finding;
 import bagclock.core.heat.StepCode;
@@ -106,10 +107,14 @@ final class Words {
     private static String named(Map<String, String> notes) {
         return String.join(
                 ", ",
-                List.of(Notes.PLACE, Notes.CARRIER, Notes.BOARD, Notes.LOCATION).stream()
+                List.of(Notes.PLACE, Notes.CARRIER, Notes.BOARD, Notes.LOCATION, Notes.OPENED_ANYWAY).stream()
                         .filter(notes::containsKey)
                         .map(notes::get)
                         .toList());
+    }
+
+    String air(Air air) {
+        return text("stock.air", texts.temperature(air.temperature()), texts.humidity(air.humidity()));
     }
 
     /** How many parts. */

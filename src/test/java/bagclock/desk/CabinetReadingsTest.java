@@ -16,7 +16,9 @@ import bagclock.ledger.Act;
 import bagclock.ledger.Notes;
 import bagclock.platform.OnBothDatabases;
 import bagclock.register.Calibration;
+import bagclock.readings.Readings;
 import bagclock.register.KnownPlace;
+import bagclock.register.Register;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -83,6 +85,9 @@ class CabinetReadingsTest extends OnBothDatabases {
 
         assertThat(noteAtOpening("R-1")).isEqualTo("24.0 C 61.0 %RH, limit 27.0 C 55.0 %RH");
         assertThat(noteAtOpening("R-2")).isEmpty();
+        OpeningAir air = new OpeningAir(new Register(), new Readings());
+        assertThat(database.<Integer>read(tx -> air.closed(tx, at(0.2)).size())).isOne();
+        assertThat(database.<Integer>read(tx -> air.closed(tx, at(1.2)).size())).isZero();
     }
 
     private String noteAtOpening(String tag) {
