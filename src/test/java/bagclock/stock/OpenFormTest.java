@@ -54,7 +54,6 @@ class OpenFormTest {
         assertThat(anyway)
                 .get()
                 .isInstanceOfSatisfying(
-                        Command.Open.class,
-                        open -> assertThat(open.whyAnyway()).contains("line stands"));
+                        Command.Open.class, open -> assertThat(open.whyAnyway()).contains("line stands"));
     }
 }
