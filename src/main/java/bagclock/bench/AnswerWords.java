@@ -50,7 +50,7 @@ final class AnswerWords {
                 answer.next().stream().map(step -> step(step, item)).toList(),
                 answer.bakes().stream().map(this::bake).toList(),
                 answer.assumed().stream()
-                        .map(one -> new AnswerPart.Assumed(answers.assumption(one), one.as()))
+                        .map(one -> new AnswerPart.Assumed(answers.assumption(one), answers.taken(one)))
                         .toList(),
                 answer.trail().stream()
                         .map(entry -> stretch(entry, answer.floorLife(), now))

@@ -15,11 +15,18 @@ import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The words of an answer, in the language of the bundle and the zone of the texts. */
 public final class AnswerTexts {
+    private static final Set<Assumption.Fact> TEMPERATURES = Set.of(
+            Assumption.Fact.CLASSIFICATION,
+            Assumption.Fact.CARRIER,
+            Assumption.Fact.BAKE_LIMIT,
+            Assumption.Fact.PAST_PEAK);
+
     private static final BigDecimal MS_PER_HOUR = BigDecimal.valueOf(3_600_000);
 
     private final Messages messages;
@@ -132,6 +139,13 @@ public final class AnswerTexts {
     /** Why a missing fact was taken so. */
     public String assumption(Assumption assumption) {
         return messages.text("assumed." + assumption.fact().name());
+    }
+
+    /** What was taken in its place, temperatures with their unit. */
+    public String taken(Assumption assumption) {
+        String plain = assumption.as().replaceFirst("\\.0$", "");
+        boolean isTemperature = TEMPERATURES.contains(assumption.fact()) && plain.matches(".*\\d");
+        return isTemperature ? messages.text("assumed.temperature", plain) : plain;
     }
 
     /** Why a history is not possible. */
