@@ -4,14 +4,16 @@
 
 	const $ = (selector, root = document) => root.querySelector(selector);
 	const $$ = (selector, root = document) => [...root.querySelectorAll(selector)];
-	const store = {
+	const keptIn = (area) => ({
 		get: (key) => {
-			try { return localStorage.getItem(key); } catch { return null; }
+			try { return window[area].getItem(key); } catch { return null; }
 		},
 		set: (key, value) => {
-			try { localStorage.setItem(key, value); } catch { /* the choice lasts for this page only */ }
+			try { window[area].setItem(key, value); } catch { /* the choice lasts for this page only */ }
 		},
-	};
+	});
+	const store = keptIn("localStorage");
+	const session = keptIn("sessionStorage");
 	const isOn = (name) => store.get(name) !== "off";
 	const isEditable = (node) =>
 		node.isContentEditable || node.matches?.("textarea, select, input:not([type=radio], [type=checkbox], [type=button], [type=submit])");
@@ -81,6 +83,17 @@
 			field.type === "checkbox" || field.type === "radio" ? field.checked !== field.defaultChecked
 				: field.defaultValue !== undefined && field.type !== "hidden" && field.value !== field.defaultValue);
 
+	// A page that is being left hears on: what it hears is told to the page that follows.
+	let leaves;
+	const heard = () => JSON.parse(session.get("heard") ?? "[]");
+	const keepHeard = (scans) => session.set("heard", JSON.stringify(scans));
+	const leave = (form) => {
+		form.requestSubmit();
+		leaves = !form.matches("[hx-get], [hx-post], [data-late]");
+		if (leaves) setTimeout(() => { leaves = false; }, 10000);
+	};
+	addEventListener("pageshow", () => { leaves = false; });
+
 	const fill = (field, text) => {
 		field.value = text;
 		const fields = [...field.form.elements].filter((other) => other.matches("input:not([type=hidden])"));
@@ -88,6 +101,10 @@
 		return true;
 	};
 	const takeScan = (text) => {
+		if (leaves) {
+			keepHeard([...heard(), text]);
+			return true;
+		}
 		const own = LABEL.test(text) && $("[data-own-scan]");
 		const waiting = !own && $("[data-takes-scan]");
 		if (waiting && !$("main form[data-scan]")) return fill(waiting, text);
@@ -98,7 +115,7 @@
 		const isHalf = leavesPage && $$("main form:not([data-scan], [data-own-scan])").some(isHalfDone);
 		field.value = text;
 		if (isHalf) tell("kept");
-		else form.requestSubmit();
+		else leave(form);
 		return true;
 	};
 	const take = (target, event) => {
@@ -111,10 +128,10 @@
 		const own = field === target && target.name === "code" && target.closest("[data-scan], [data-own-scan]");
 		if (field && field === target) field.value = before;
 		if (isTwice) event?.preventDefault();
-		else if (own) {
+		else if (own && !leaves) {
 			event?.preventDefault();
 			target.value = text;
-			own.requestSubmit();
+			leave(own);
 		} else if (target.matches?.("[data-takes-scan]") && !LABEL.test(text)) {
 			event?.preventDefault();
 			fill(target, text);
@@ -165,11 +182,11 @@
 
 	// A scan may begin on the page before, and go on before this script starts: theme.js kept those keys.
 	addEventListener("pagehide", ({ timeStamp }) => {
-		if (isFast(timeStamp)) store.set("burst", JSON.stringify({ ...burst, field: null }));
+		if (isFast(timeStamp) && burst.field?.type !== "password") session.set("burst", JSON.stringify({ ...burst, field: null }));
 	});
 	const catchUp = () => {
-		const kept = JSON.parse(store.get("burst") ?? "null");
-		store.set("burst", "null");
+		const kept = JSON.parse(session.get("burst") ?? "null");
+		session.set("burst", "null");
 		const early = window.early?.splice(0) ?? [];
 		removeEventListener("keydown", window.hearEarly, true);
 		removeEventListener("keyup", window.hearEarly, true);
@@ -373,11 +390,17 @@
 		$$("[data-no-camera]").forEach((part) => { part.hidden = !!window.BarcodeDetector; });
 		$$("[data-plain]").forEach((part) => { part.hidden = isSecureContext; });
 		showLate();
+		const [next, ...others] = heard();
+		keepHeard(others);
+		if (next) takeScan(next);
 	};
 	if ($("#late")) navigator.serviceWorker?.register("/public/worker.js", { scope: "/" }).then(() => caches.open("page"))
 		.then((page) => page.addAll(["/stock", "/public/icon.svg", ...["app.css", "theme.js", "htmx.min.js", "app.js"].map((name) => "/public/" + name)]))
 		.catch(() => {});
-	if ($("form[action='/sign-in']")) window.caches?.delete("page");
+	if ($("form[action='/sign-in']")) {
+		window.caches?.delete("page");
+		keepHeard([]);
+	}
 	document.body.addEventListener("htmx:beforeSwap", ({ detail }) => {
 		if (detail.xhr.status === 422) Object.assign(detail, { shouldSwap: true, isError: false });
 	});

@@ -32,6 +32,7 @@ import java.util.Set;
 final class CountRoutes {
     private static final int PAGE = 500;
     private static final int MOST = 5000;
+    private static final int LONGEST_CODE = 400;
 
     private final Desk desk;
     private final StockStore store;
@@ -54,7 +55,7 @@ final class CountRoutes {
         routes.post("/stock/count/here", this::here, ActRoutes.WORKERS);
     }
 
-    private Optional<KnownPlace> place(String code) {
+    Optional<KnownPlace> place(String code) {
         return store.place(code, clock.instant()).filter(place -> !(place instanceof KnownPlace.BakeOven));
     }
 
@@ -146,6 +147,32 @@ final class CountRoutes {
                 missing(expected, Set.copyOf(found), now),
                 extra,
                 strange);
+    }
+
+    /** Everything that was expected at a place or scanned there, with how it stands. */
+    List<StockTake.Line> lines(KnownPlace place, List<String> found) {
+        Map<String, Item> expected = expected(place);
+        List<StockTake.Line> lines = new ArrayList<>();
+        for (String code : found) {
+            Optional<Item> item = Optional.ofNullable(expected.get(code))
+                    .or(() -> desk.item(code, clock.instant()).map(ItemView::item));
+            StockTake.Standing standing = item.isEmpty()
+                    ? StockTake.Standing.STRANGE
+                    : expected.containsKey(code) ? StockTake.Standing.FOUND : StockTake.Standing.UNEXPECTED;
+            lines.add(line(code, standing, item));
+        }
+        expected.values().stream()
+                .filter(item -> !found.contains(item.tag()))
+                .forEach(item -> lines.add(line(item.tag(), StockTake.Standing.MISSING, Optional.of(item))));
+        return lines;
+    }
+
+    private static StockTake.Line line(String code, StockTake.Standing standing, Optional<Item> item) {
+        return new StockTake.Line(
+                code.length() > LONGEST_CODE ? code.substring(0, LONGEST_CODE) : code,
+                standing,
+                item.map(Item::partType).orElse(""),
+                item.flatMap(Item::placeCode).orElse(""));
     }
 
     private Map<String, Item> expected(KnownPlace place) {

@@ -2,6 +2,7 @@ package bagclock.stock;
 
 import bagclock.desk.Desk;
 import bagclock.platform.Database;
+import bagclock.platform.Names;
 import bagclock.platform.Pages;
 import bagclock.platform.Texts;
 import io.javalin.config.RoutesConfig;
@@ -17,6 +18,7 @@ public final class StockRoutes {
     private final DeliveryRoutes delivery;
     private final TrolleyRoutes trolley;
     private final CountRoutes count;
+    private final StockTakeRoutes takes;
     private final DryPackRoutes dryPack;
 
     /** Routes of one site. */
@@ -34,6 +36,11 @@ public final class StockRoutes {
         this.delivery = new DeliveryRoutes(known, pages, words, clock);
         this.trolley = new TrolleyRoutes(desk, store, pages, words, clock);
         this.count = new CountRoutes(desk, store, pages, words, clock);
+        this.takes = new StockTakeRoutes(
+                new StockTakeRoutes.Known(count, new StockTakeStore(database), new Names(database)),
+                pages,
+                words,
+                clock);
         this.dryPack = new DryPackRoutes(desk, pages, words, clock);
     }
 
@@ -47,6 +54,7 @@ public final class StockRoutes {
         delivery.register(routes);
         trolley.register(routes);
         count.register(routes);
+        takes.register(routes);
         dryPack.register(routes);
     }
 }

@@ -172,6 +172,8 @@ class ClerkIT extends Journey {
                 "/stock/trolley?from=BENCH-1",
                 "/stock/count",
                 "/stock/count?place=STORES",
+                "/stock/counts",
+                "/items/R-402/acts/open",
                 "/items",
                 "/items/R-409",
                 "/items/R-409/dry-pack",

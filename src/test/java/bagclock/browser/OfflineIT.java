@@ -12,6 +12,7 @@ import bagclock.platform.Settings;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Page.GetByRoleOptions;
+import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.AriaRole;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -88,6 +89,34 @@ class OfflineIT {
         org.assertj.core.api.Assertions.assertThat(
                         other.page("/items/OFF-1").select("dl").text())
                 .contains("BENCH-1");
+    }
+
+    /** What a clerk scanned is told in the clerk's name, though another person has signed in at the terminal since. */
+    @Test
+    void scansThatWaitSurviveTheSignOutAndKeepTheirPerson() {
+        Visitor other = stationWithAnOpenBag("OFF-2");
+        page.waitForFunction("caches.match('/stock').then((kept) => !!kept)");
+        context.route("**/stock/late", Route::abort);
+        context.setOffline(true);
+        scan("OFF-2");
+        assertThat(page.locator("#late li")).hasCount(1);
+        scan("DRY-5");
+        assertThat(page.locator("#late li")).hasCount(2);
+        context.setOffline(false);
+        page.locator("form[action='/sign-out']").evaluate("(form) => form.submit()");
+        page.waitForURL("**/sign-in*");
+        page.getByRole(AriaRole.BUTTON, new GetByRoleOptions().setName("Planner"))
+                .click();
+        page.navigate("http://localhost:" + site.port() + "/stock");
+        assertThat(page.locator("#late li")).hasCount(2);
+        context.unroute("**/stock/late");
+        assertThat(page.locator("#late")).isHidden();
+        String line = "ol li:contains(OFF-2):contains(DRY-5)";
+        org.assertj.core.api.Assertions.assertThat(other.page("/stock").select(line))
+                .hasSize(1);
+        org.assertj.core.api.Assertions.assertThat(
+                        Visitor.ofDemo(site.port(), Role.PLANNER).page("/stock").select(line))
+                .isEmpty();
     }
 
     @Test

@@ -15,6 +15,7 @@ import io.javalin.http.staticfiles.Location;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -35,6 +36,9 @@ class ScriptIT {
             </main></body></html>
             """;
 
+    private static final String PLAIN = PAGE.replace("hx-post=\"/scan\"", "action=\"/plain\" method=\"post\"");
+
+    private final List<String> told = new CopyOnWriteArrayList<>();
     private final AtomicInteger count = new AtomicInteger();
     private final AtomicInteger streams = new AtomicInteger();
 
@@ -59,6 +63,12 @@ class ScriptIT {
                     live.register(config.routes);
                     config.routes.get("/page", ctx -> ctx.html(PAGE));
                     config.routes.get("/count", ctx -> ctx.html(Integer.toString(count.incrementAndGet())));
+                    config.routes.get("/plain", ctx -> ctx.html(PLAIN));
+                    config.routes.post("/plain", ctx -> {
+                        told.add(ctx.formParam("code"));
+                        Thread.sleep(400);
+                        ctx.html(PLAIN.replace("\"said\">", "\"said\">" + String.join(" ", told)));
+                    });
                     config.routes.post("/scan", ctx -> {
                         String code = ctx.formParam("code");
                         if (!"abc".equals(ctx.header("X-CSRF-Token")) || "BROKEN".equals(code)) {
@@ -211,6 +221,17 @@ class ScriptIT {
         new Scanner(page).scan(code);
 
         assertThat(page.locator("#said")).hasText("heard " + code);
+    }
+
+    /** Two more scans while the first one's answer is on its way: each is told once, in order. */
+    @Test
+    void aScanWhileThePageIsBeingLeftIsToldOnTheNext() {
+        Page page = context.newPage();
+        page.navigate("http://localhost:" + server.port() + "/plain");
+        scan(page, "R-1001");
+        scan(page, "R-1002");
+        scan(page, "R-1003");
+        assertThat(page.locator("#said")).hasText("R-1001 R-1002 R-1003");
     }
 
     private String address() {

@@ -142,11 +142,34 @@ class BulkSiteTest {
                 .contains("LINE");
         assertThat(page.select("[aria-labelledby=strange-title]").text()).contains("nope");
 
+        Document kept = kept(clerk, page);
+        assertThat(kept.text())
+                .contains("Expected and found: 1")
+                .contains("Found and not expected: 1")
+                .contains("Codes of no item: 1")
+                .contains("Stockroom clerk");
         CLOCK.passes(Duration.ofSeconds(10));
         page = post(clerk, page, "/stock/count/here", "tags", "R-407");
         assertThat(page.select("[role=status]").text()).contains("Recorded here: 1");
         assertThat(page.select("[aria-labelledby=extra-title]")).isEmpty();
         assertThat(clerk.page("/items/R-407").select("dl").text()).contains("STORES");
+    }
+
+    /** The same form sent twice is one record, and its table says the same. */
+    private static Document kept(Visitor clerk, Document page) {
+        Element form = page.selectFirst("form[action=/stock/count/keep]");
+        List<String> fields = new java.util.ArrayList<>();
+        form.select("input[type=hidden]").forEach(hidden -> fields.addAll(List.of(hidden.attr("name"), hidden.val())));
+        String path = Visitor.target(clerk.post("/stock/count/keep", fields.toArray(String[]::new)));
+        assertThat(Visitor.target(clerk.post("/stock/count/keep", fields.toArray(String[]::new))))
+                .isEqualTo(path);
+        assertThat(clerk.page("/stock/counts").select("tbody tr")).hasSize(1);
+        assertThat(clerk.get(path + "/csv").body())
+                .contains("R-408,found,")
+                .contains("R-407,unexpected,")
+                .contains("nope,strange,")
+                .contains("R-427,missing,");
+        return clerk.page(path);
     }
 
     @Test
