@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * One thing that a draft supposes.
  *
- * @param name tag of the lot, or code of the oven that is closed
+ * @param name tag of the lot or of one in the run, or code of the oven that is closed
  * @param oven where a moved run goes
  * @param fromAt needed by; closed from; moved to
  * @param toAt closed until; a rush lot is needed by
@@ -32,7 +32,11 @@ public record PlanChange(
         /** A lot that is not in the queue. */
         RUSH,
         /** A run somewhere else, or at another time. */
-        MOVE
+        MOVE,
+        /** A run that stays where it is, whatever comes. */
+        PIN,
+        /** A run that may move again. */
+        UNPIN
     }
 
     static PlanChange need(String tag, @Nullable Instant by) {
@@ -41,6 +45,10 @@ public record PlanChange(
 
     static PlanChange close(String oven, Instant from, Instant to) {
         return new PlanChange(Kind.CLOSE, oven, null, from, to, null, null, null);
+    }
+
+    static PlanChange pin(String tag, boolean stays) {
+        return new PlanChange(stays ? Kind.PIN : Kind.UNPIN, tag, null, null, null, null, null, null);
     }
 
     static PlanChange move(String tag, String oven, Instant to) {

@@ -1,5 +1,6 @@
 package bagclock.ovens;
 
+import bagclock.core.oven.Span;
 import bagclock.platform.Entered;
 import bagclock.platform.Texts;
 import java.time.Duration;
@@ -7,12 +8,12 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /** What is asked of a plan, as entered. */
 final class PlanForm {
     private static final String KIND = "kind";
     private static final String NEED_BY = "needBy";
+    private static final String TAG = "moveTag";
     private static final String SHIFT = "shift";
     private static final double COLDEST_C = 20;
     private static final double HOTTEST_C = 300;
@@ -22,39 +23,50 @@ final class PlanForm {
     private PlanForm() {}
 
     /** What is supposed; empty when something is wrong, which is noted by field. Nothing asked is no fault. */
-    static Optional<List<PlanChange>> read(Entered entered, Texts texts, Set<String> ovens, Instant now) {
+    static Optional<List<PlanChange>> read(Entered entered, Texts texts, ShopNow shop, Instant now) {
         List<PlanChange> changes = switch (entered.text(KIND)) {
-            case "need" -> need(entered);
-            case "close" -> close(entered, texts, ovens, now);
-            case "rush" -> rush(entered, texts, now);
-            case "move" -> move(entered, texts, ovens, now);
+            case "need" -> need(entered, texts, shop);
+            case "close" -> close(entered, texts, shop, now);
+            case "rush" -> rush(entered, texts, shop, now);
+            case "move" -> move(entered, texts, shop, now);
+            case "pin" -> List.of(PlanChange.pin(entered.text(TAG), true));
+            case "unpin" -> List.of(PlanChange.pin(entered.text(TAG), false));
             default -> List.of();
         };
         return entered.isRefused() ? Optional.empty() : Optional.of(changes);
     }
 
-    private static List<PlanChange> need(Entered entered) {
+    private static List<PlanChange> need(Entered entered, Texts texts, ShopNow shop) {
         String tag = entered.required("needTag");
+        if (!tag.isEmpty()
+                && shop.queue().stream()
+                        .noneMatch(waiting -> waiting.view().item().tag().equals(tag))) {
+            entered.refuse("needTag", texts.messages().text("entered.choose"));
+        }
         Optional<Instant> by = entered.text(NEED_BY).isEmpty() ? Optional.empty() : entered.time(NEED_BY);
         return List.of(PlanChange.need(tag, by.orElse(null)));
     }
 
-    private static List<PlanChange> close(Entered entered, Texts texts, Set<String> ovens, Instant now) {
-        String oven = oven(entered, "closeOven", texts, ovens);
+    private static List<PlanChange> close(Entered entered, Texts texts, ShopNow shop, Instant now) {
+        String oven = oven(entered, "closeOven", texts, shop);
         Optional<Instant> from = entered.time("closeFrom");
         Optional<Instant> to = entered.time("closeTo");
         if (from.isPresent() && to.isPresent() && !from.get().isBefore(to.get())) {
             entered.refuse("closeTo", texts.messages().text("plan.close.order"));
         } else if (to.filter(at -> !at.isAfter(now)).isPresent()) {
             entered.refuse("closeTo", texts.messages().text("plan.past"));
+        } else if (from.isPresent() && to.isPresent() && shop.isOut(oven, new Span(from.get(), to.get()))) {
+            entered.refuse("closeFrom", texts.messages().text("plan.close.overlaps"));
         }
         return entered.isRefused() ? List.of() : List.of(PlanChange.close(oven, from.orElseThrow(), to.orElseThrow()));
     }
 
-    private static List<PlanChange> rush(Entered entered, Texts texts, Instant now) {
+    private static List<PlanChange> rush(Entered entered, Texts texts, ShopNow shop, Instant now) {
         String name = entered.required("rushName");
         if (!name.isEmpty() && !name.matches("[A-Za-z0-9._-]{1,40}")) {
             entered.refuse("rushName", texts.messages().text("ovens.code.shape", 40));
+        } else if (shop.knows(name)) {
+            entered.refuse("rushName", texts.messages().text("plan.rush.taken"));
         }
         Optional<Integer> positions = entered.count("rushPositions", 1, MOST_POSITIONS);
         Optional<Double> temperature = entered.number("rushTemperature", COLDEST_C, HOTTEST_C);
@@ -78,9 +90,9 @@ final class PlanForm {
                 minutes));
     }
 
-    private static List<PlanChange> move(Entered entered, Texts texts, Set<String> ovens, Instant now) {
-        String tag = entered.required("moveTag");
-        String oven = oven(entered, "moveOven", texts, ovens);
+    private static List<PlanChange> move(Entered entered, Texts texts, ShopNow shop, Instant now) {
+        String tag = entered.required(TAG);
+        String oven = oven(entered, "moveOven", texts, shop);
         Optional<Instant> to = entered.time("moveTo");
         int shift = entered.text(SHIFT).matches("-?\\d{1,7}") ? Integer.parseInt(entered.text(SHIFT)) : 0;
         Optional<Instant> start = to.map(at -> at.plus(Duration.ofMinutes(shift)));
@@ -91,9 +103,9 @@ final class PlanForm {
                         tag, oven, start.filter(at -> at.isAfter(earliest)).orElse(earliest)));
     }
 
-    private static String oven(Entered entered, String field, Texts texts, Set<String> ovens) {
+    private static String oven(Entered entered, String field, Texts texts, ShopNow shop) {
         String oven = entered.required(field);
-        if (!oven.isEmpty() && !ovens.contains(oven)) {
+        if (!oven.isEmpty() && shop.ovens().stream().noneMatch(one -> one.code().equals(oven))) {
             entered.refuse(field, texts.messages().text("entered.choose"));
         }
         return oven;

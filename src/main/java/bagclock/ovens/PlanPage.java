@@ -14,6 +14,7 @@ import java.util.List;
  * @param draft empty texts if this is the published plan
  * @param named what could not be planned as it is, in words
  * @param path address of this page without its range
+ * @param range the length of the axis that is shown
  */
 public record PlanPage(
         String title,
@@ -25,6 +26,7 @@ public record PlanPage(
         Lanes lanes,
         List<Choice> ranges,
         String path,
+        String range,
         List<Next> next,
         List<RunLine> runs,
         List<LotLine> lots,
@@ -61,7 +63,8 @@ public record PlanPage(
             String to,
             String state,
             List<String> lots,
-            String start) {}
+            String start,
+            boolean isPinned) {}
 
     /**
      * A lot in words.
@@ -89,7 +92,7 @@ public record PlanPage(
     /** The same page, with more that could not be done. */
     PlanPage naming(List<String> more) {
         return new PlanPage(
-                title, lead, word, done, draft, more, lanes, ranges, path, next, runs, lots, outages, asking);
+                title, lead, word, done, draft, more, lanes, ranges, path, range, next, runs, lots, outages, asking);
     }
 
     @Override

@@ -71,12 +71,13 @@ final class PlanPages {
                 shown.shown().map(planWords::goodness).orElse(""),
                 shown.done(),
                 draft(shown, planned, plan, now),
-                shown.supposed().intake().named().stream().map(texts::refusal).toList(),
+                named(shown),
                 drawing.draw(shown.shop(), planned, plan.runs(), sum),
                 ORDER.stream()
                         .map(range -> Choice.of(range, words.text("plan.range." + range)))
                         .toList(),
                 path(shown),
+                shown.range(),
                 next(shown, plan, now),
                 plan.runs().stream()
                         .map(run -> runLine(shown, planned, run, now))
@@ -96,6 +97,18 @@ final class PlanPages {
                                         texts.at(one.toAt(), now))))
                         .toList(),
                 asking(shown, planned, entered));
+    }
+
+    /** What has no place as it is: what needs a bake and may have none too. */
+    private List<String> named(Shown shown) {
+        List<String> named = new ArrayList<>();
+        shown.supposed().intake().named().stream().map(texts::refusal).forEach(named::add);
+        shown.shop().queue().stream()
+                .filter(waiting -> !waiting.canBeBaked())
+                .map(Waiting::view)
+                .map(view -> words.text("plan.named.hold", view.item().tag(), words.why(view.answer())))
+                .forEach(named::add);
+        return named;
     }
 
     private static String path(Shown shown) {
@@ -193,7 +206,8 @@ final class PlanPages {
                 acts.add(new Act(
                         run.startAt(),
                         words.text("plan.next.load", oven, texts.temperature(run.temperature()), lots),
-                        "/ovens/load?oven=" + run.oven() + tags));
+                        "/ovens/load?oven=" + run.oven() + "&setPoint="
+                                + texts.number(run.temperature().degrees()) + tags));
             }
             acts.add(new Act(run.endAt(), words.text("plan.next.out", oven, lots), ""));
         }
@@ -207,6 +221,8 @@ final class PlanPages {
     private PlanPage.RunLine runLine(Shown shown, Shop planned, Run run, Instant now) {
         boolean isRunning = shown.shop().isRunning(run);
         boolean isHeld = planned.frozen().contains(run);
+        boolean isPinned =
+                !isRunning && run.lots().stream().anyMatch(shown.supposed().pinned()::contains);
         return new PlanPage.RunLine(
                 run.lots().get(0),
                 name(shown, run.oven()),
@@ -214,14 +230,17 @@ final class PlanPages {
                 texts.temperature(run.temperature()),
                 texts.at(run.startAt(), now),
                 texts.at(run.endAt(), now),
-                state(isRunning, isHeld, run.startAt().isBefore(shown.shop().now())),
+                state(isRunning, isHeld, run.startAt().isBefore(shown.shop().now()), isPinned),
                 run.lots(),
-                isRunning || shown.isDraft() ? "" : texts.field(run.startAt()));
+                isRunning || shown.isDraft() ? "" : texts.field(run.startAt()),
+                isPinned);
     }
 
-    private String state(boolean isRunning, boolean isHeld, boolean isPast) {
+    private String state(boolean isRunning, boolean isHeld, boolean isPast, boolean isPinned) {
         if (isRunning) {
             return words.text("plan.state.running");
+        } else if (isPinned) {
+            return words.text("plan.state.pinned");
         } else if (isPast) {
             return words.text("plan.state.overdue");
         }
@@ -259,8 +278,10 @@ final class PlanPages {
 
     private PlanPage.Asking asking(Shown shown, Shop planned, Entered entered) {
         return new PlanPage.Asking(
-                planned.lots().stream()
-                        .map(lot -> Choice.of(lot.tag(), lot.tag()))
+                shown.shop().queue().stream()
+                        .filter(Waiting::canBeBaked)
+                        .map(waiting -> waiting.view().item().tag())
+                        .map(tag -> Choice.of(tag, tag))
                         .toList(),
                 shown.shop().ovens().stream()
                         .map(oven -> Choice.of(oven.code(), oven.name()))

@@ -7,7 +7,6 @@ import bagclock.platform.Pages;
 import bagclock.platform.Role;
 import bagclock.platform.Texts;
 import bagclock.platform.Visit;
-import bagclock.register.KnownPlace.BakeOven;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -98,8 +97,7 @@ final class PlanRoutes {
         Instant now = clock.instant();
         Entered entered = Entered.of(ctx, texts);
         ShopNow shop = desk.shop(now);
-        Set<String> ovens = shop.ovens().stream().map(BakeOven::code).collect(Collectors.toSet());
-        Optional<List<PlanChange>> changes = PlanForm.read(entered, texts, ovens, now);
+        Optional<List<PlanChange>> changes = PlanForm.read(entered, texts, shop, now);
         if (changes.isEmpty()) {
             pages.refuse(ctx, published(ctx, entered, ""));
             return;

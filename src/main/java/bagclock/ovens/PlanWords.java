@@ -103,6 +103,8 @@ final class PlanWords {
             case CLOSE ->
                 words.text("plan.change.close", change.name(), at(change.fromAt(), now), at(change.toAt(), now));
             case RUSH -> words.text("plan.change.rush", change.name(), at(change.toAt(), now));
+            case PIN -> words.text("plan.change.pin", change.name());
+            case UNPIN -> words.text("plan.change.unpin", change.name());
             case MOVE ->
                 words.text("plan.change.move", change.name(), String.valueOf(change.oven()), at(change.fromAt(), now));
         };

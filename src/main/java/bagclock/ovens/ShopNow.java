@@ -75,7 +75,7 @@ record ShopNow(
         List<Oven> planned = ovens.stream().map(oven -> oven(oven, changes)).toList();
         Shop.Customs customs = rules.customs(now, zone);
         List<Run> running = loads.stream().flatMap(load -> run(load).stream()).toList();
-        Set<String> pinned = new TreeSet<>(published.map(StoredPlan::pinned).orElse(Set.of()));
+        Set<String> pinned = pinned(changes);
         Shop bare = new Shop(now, planned, lots, running, customs);
         List<Run> frozen = new ArrayList<>(running);
         moved(bare, changes).forEach(run -> {
@@ -88,6 +88,36 @@ record ShopNow(
         });
         held(bare, frozen, pinned).forEach(frozen::add);
         return new Supposed(Intake.of(new Shop(now, planned, lots, frozen, customs)), pinned, refused);
+    }
+
+    private Set<String> pinned(List<PlanChange> changes) {
+        Set<String> pinned = new TreeSet<>(published.map(StoredPlan::pinned).orElse(Set.of()));
+        for (PlanChange change : changes) {
+            Optional<List<String>> its =
+                    published.flatMap(plan -> plan.plan().runOf(change.name())).map(Run::lots);
+            if (change.kind() == PlanChange.Kind.PIN) {
+                its.ifPresent(pinned::addAll);
+            } else if (change.kind() == PlanChange.Kind.UNPIN) {
+                its.ifPresent(pinned::removeAll);
+            }
+        }
+        return pinned;
+    }
+
+    /** Whether a lot has this name already. */
+    boolean knows(String name) {
+        return rushes.stream().anyMatch(rush -> rush.name().equals(name))
+                || queue.stream()
+                        .anyMatch(waiting -> waiting.view().item().tag().equals(name))
+                || loads.stream()
+                        .flatMap(load -> load.items().stream())
+                        .anyMatch(item -> item.tag().equals(name));
+    }
+
+    /** Whether an oven is out of service already for some of a span. */
+    boolean isOut(String oven, Span span) {
+        return outages.stream()
+                .anyMatch(out -> out.oven().equals(oven) && out.span().overlaps(span));
     }
 
     private static Lot needed(Lot lot, List<PlanChange> changes) {

@@ -69,7 +69,9 @@ class PlanSiteTest {
         assertThat(page.select(".lanes .lane")).hasSize(3);
         assertThat(page.select(".trail li")).isNotEmpty();
         assertThat(page.select("#lots-title ~ div tbody tr")).hasSizeGreaterThan(3);
-        assertThat(page.select("main").text()).doesNotContain("not in the plan");
+        assertThat(page.select("main").text())
+                .contains("R-437 is not in the plan, since no bake is allowed")
+                .doesNotContain("no oven reaches");
     }
 
     @Test

@@ -1,0 +1,157 @@
+package bagclock.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
+import com.microsoft.playwright.Browser.NewContextOptions;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Page.GetByRoleOptions;
+import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.BoundingBox;
+import com.microsoft.playwright.options.ColorScheme;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The planner's journey through a plan: draft, what if, move and pin, publish, and from the plan into an oven. */
+class OvenPlanIT extends Journey {
+    private static final String PLAN = "/ovens/plan";
+    private static final Pattern DRAFT = Pattern.compile("/ovens/plan/drafts/");
+
+    @BeforeEach
+    void publishAPlan() {
+        signIn(new NewContextOptions().setViewportSize(1280, 900), "Oven planner");
+        open(PLAN);
+        button("Make a draft").click();
+        button("Publish this plan").click();
+        assertThat(page.getByRole(AriaRole.STATUS)).containsText("Published");
+    }
+
+    private Locator button(String name) {
+        return page.getByRole(AriaRole.BUTTON, new GetByRoleOptions().setName(name));
+    }
+
+    private Locator panel(String title) {
+        return page.locator("form.panel", new Page.LocatorOptions().setHas(page.getByText(title)));
+    }
+
+    private String lastTag() {
+        return page.locator("form[id^=move-] input[name=moveTag]").last().inputValue();
+    }
+
+    private void isADraft() {
+        assertThat(page).hasURL(DRAFT);
+        Accessibility.check(page);
+    }
+
+    @Test
+    void anotherTimeIsTriedAndTheOldPlanKept() {
+        panel("Another time").getByLabel("Lot").selectOption("T-418");
+        panel("Another time").getByLabel("Needed by").fill("2026-03-12T15:00");
+        panel("Another time").getByRole(AriaRole.BUTTON).click();
+        isADraft();
+        assertThat(page.locator("main")).containsText("T-418 is needed by Thu 15:00");
+        assertThat(page.locator("main")).containsText("Even with all ovens to itself");
+
+        page.getByText("Keep the old plan").click();
+        assertThat(page.locator("main")).not().containsText("late by");
+    }
+
+    @Test
+    void aClosedOvenAndARushLotShowBeforeAndAfter() {
+        panel("Close an oven").getByLabel("Until").fill("2026-03-12T14:00");
+        panel("Close an oven").getByRole(AriaRole.BUTTON).click();
+        assertThat(page.getByText("Must be after its beginning.")).isVisible();
+        Accessibility.check(page);
+        panel("Close an oven").getByLabel("Until").fill("2026-03-13T20:00");
+        panel("Close an oven").getByRole(AriaRole.BUTTON).click();
+        isADraft();
+        assertThat(page.locator("main")).containsText("is closed from");
+
+        open(PLAN);
+        panel("Add a rush lot").getByLabel("Name of the lot").fill("RUSH-7");
+        panel("Add a rush lot").getByRole(AriaRole.BUTTON).click();
+        isADraft();
+        assertThat(page.locator("main")).containsText("RUSH-7 comes in a rush");
+        assertThat(page.getByText("Before and after")).isVisible();
+    }
+
+    @Test
+    void aRunIsMovedWithTheKeyboardThenUnpinned() {
+        String tag = lastTag();
+        page.getByLabel("Start of the run with " + tag).fill("2026-03-30T08:00");
+        button("Move the run with " + tag).focus();
+        page.keyboard().press("Enter");
+        isADraft();
+        assertThat(page.locator("main")).containsText("The run with " + tag + " goes to");
+        button("Publish this plan").press("Enter");
+
+        assertThat(page.locator("#run-" + tag)).containsText("pinned");
+        button("Unpin the run with " + tag).press("Enter");
+        isADraft();
+        assertThat(page.locator("main")).containsText("pinned no more");
+        button("Publish this plan").press("Enter");
+        assertThat(button("Pin the run with " + tag)).isVisible();
+    }
+
+    @Test
+    void aRunIsDrawnToAnotherTime() {
+        open(PLAN + "?range=weeks");
+        Locator run = page.locator(".lanes g[data-run] > rect").last();
+        run.scrollIntoViewIfNeeded();
+        BoundingBox box = run.boundingBox();
+        double y = box.y + box.height / 2;
+        page.mouse().move(box.x + 2, y);
+        page.mouse().down();
+        page.mouse().move(box.x + 300, y);
+        page.mouse().up();
+        isADraft();
+        assertThat(page.locator("main")).containsText("The run with");
+    }
+
+    @Test
+    void publishingShowsOnEveryScreen() {
+        try (BrowserContext other = browser.browser().newContext()) {
+            Page screen = other.newPage();
+            screen.navigate("http://localhost:" + site.port() + "/sign-in");
+            screen.getByRole(AriaRole.BUTTON, new GetByRoleOptions().setName("Stockroom clerk"))
+                    .click();
+            screen.navigate("http://localhost:" + site.port() + PLAN + "?range=month");
+            String tag = lastTag();
+            button("Pin the run with " + tag).click();
+            isADraft();
+            assertThat(screen.locator("#run-" + tag)).not().containsText("pinned");
+            button("Publish this plan").click();
+
+            assertThat(screen.locator("#run-" + tag)).containsText("pinned");
+            assertThat(screen.locator("nav [aria-current=true]")).hasText("5 weeks");
+        }
+    }
+
+    @Test
+    void whatThePlanSaysIsLoaded() {
+        page.getByText("Load it now").first().click();
+        assertThat(page).hasURL(Pattern.compile("/ovens/load"));
+        Accessibility.check(page);
+        button("It is in the oven").click();
+        assertThat(page.getByRole(AriaRole.STATUS)).containsText("Loaded");
+        open(PLAN);
+        assertThat(page.locator("#runs-title ~ div tbody")).containsText("running");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"390, LIGHT", "390, DARK", "1280, DARK", "2560, LIGHT"})
+    void thePagesFitAndAreAccessible(int width, ColorScheme scheme) {
+        page.context().close();
+        signIn(new NewContextOptions().setViewportSize(width, 900).setColorScheme(scheme), "Oven planner");
+        for (String path : new String[] {PLAN, PLAN + "?range=month", PLAN + "/rules", "/ovens/OVEN-1/change"}) {
+            open(path);
+            Accessibility.check(page);
+            int inner = ((Number) page.evaluate("document.documentElement.scrollWidth")).intValue();
+            org.assertj.core.api.Assertions.assertThat(inner).as(path).isLessThanOrEqualTo(width);
+        }
+    }
+}
