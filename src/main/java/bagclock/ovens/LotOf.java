@@ -28,7 +28,8 @@ final class LotOf {
                 .filter(BakeOffer::isAllowed)
                 .map(offer -> programme(view, offer, now))
                 .toList();
-        return new Lot(view.item().tag(), 1, allowed, Set.of(), new Lot.Wish(now, waiting.neededBy(), 1));
+        return new Lot(
+                view.item().tag(), 1, allowed, Set.of(), new Lot.Wish(now, waiting.neededBy(), waiting.weight()));
     }
 
     /** Bakes that only its carrier does not bear. */

@@ -5,6 +5,7 @@ import bagclock.core.quantity.RelativeHumidity;
 import bagclock.platform.Entered;
 import bagclock.platform.Texts;
 import bagclock.register.KnownPlace.BakeOven;
+import bagclock.register.KnownPlace.Pauses;
 import java.time.Duration;
 import java.util.HashMap;
 import java.util.Map;
@@ -16,6 +17,7 @@ final class OvenForm {
     private static final double HOTTEST_C = 300;
     private static final int MOST_POSITIONS = 500;
     private static final int LONGEST_HEAT_UP = 600;
+    private static final int LONGEST_PAUSE = 1440;
     private static final int LONGEST_CODE = 20;
 
     private OvenForm() {}
@@ -30,7 +32,33 @@ final class OvenForm {
         values.put(
                 "holds", oven.holds().map(most -> texts.number(most.percent())).orElse(""));
         values.put("heatUp", Long.toString(oven.heatUp().toMinutes()));
+        values.put("coolDown", minutes(oven.pauses().coolDown()));
+        values.put("turnaround", minutes(oven.pauses().turnaround()));
+        values.put("change", minutes(oven.pauses().change()));
         return values;
+    }
+
+    private static String minutes(Optional<Duration> time) {
+        return time.map(Duration::toMinutes).map(String::valueOf).orElse("");
+    }
+
+    /** Its own pauses; what is wrong with them is noted by field. */
+    private static Pauses pauses(Entered entered, Texts texts) {
+        Optional<Duration> coolDown = minutes(entered, "coolDown");
+        Optional<Duration> turnaround = minutes(entered, "turnaround");
+        Optional<Duration> change = minutes(entered, "change");
+        if (change.isPresent() != turnaround.isPresent()) {
+            entered.refuse("change", texts.messages().text("ovens.pauses.both"));
+        } else if (change.isPresent() && change.get().compareTo(turnaround.get()) < 0) {
+            entered.refuse("change", texts.messages().text("plan.rules.change.order"));
+        }
+        return new Pauses(coolDown, turnaround, change);
+    }
+
+    private static Optional<Duration> minutes(Entered entered, String name) {
+        return entered.text(name).isEmpty()
+                ? Optional.empty()
+                : entered.count(name, 0, LONGEST_PAUSE).map(Duration::ofMinutes);
     }
 
     /** The code of a new oven; what is wrong with it is noted. */
@@ -50,6 +78,7 @@ final class OvenForm {
         Optional<Double> highest = entered.number("highest", COLDEST_C, HOTTEST_C);
         Optional<Double> holds = entered.numberOrNone("holds", 0, 100);
         Optional<Integer> heatUp = entered.count("heatUp", 0, LONGEST_HEAT_UP);
+        Pauses pauses = pauses(entered, texts);
         if (lowest.isPresent() && highest.isPresent() && lowest.get() > highest.get()) {
             entered.refuse("highest", texts.messages().text("ovens.highest.below"));
         }
@@ -63,6 +92,7 @@ final class OvenForm {
                 new Celsius(lowest.orElseThrow()),
                 new Celsius(highest.orElseThrow()),
                 holds.map(RelativeHumidity::new),
-                Duration.ofMinutes(heatUp.orElseThrow())));
+                Duration.ofMinutes(heatUp.orElseThrow()),
+                pauses));
     }
 }

@@ -3,6 +3,7 @@ package bagclock.ovens;
 import bagclock.platform.Field;
 import bagclock.platform.Page;
 import java.util.List;
+import java.util.Set;
 
 /**
  * The form of an oven.
@@ -11,6 +12,11 @@ import java.util.List;
  */
 public record OvenPage(String title, String action, int basedOn, List<Field> texts, List<Field> numbers)
         implements Page {
+    /** Names of fields that may be left empty. */
+    public Set<String> optional() {
+        return Set.of("holds", "coolDown", "turnaround", "change");
+    }
+
     @Override
     public String template() {
         return "ovens/oven.jte";

@@ -112,7 +112,7 @@ final class OvenPages {
                 where(view),
                 words.why(view.answer()),
                 words.allowed(view.answer()),
-                waiting.neededBy().map(at -> needed(at, now)).orElse(""));
+                words.weighed(waiting.neededBy().map(at -> needed(at, now)).orElse(""), waiting.weight()));
     }
 
     private String needed(Instant at, Instant now) {
@@ -193,9 +193,16 @@ final class OvenPages {
                 List.of(
                         entered.field("positions", words.text("ovens.positions"), words.text("ovens.positions.hint")),
                         entered.field("heatUp", words.text("ovens.heat-up"), words.text("ovens.heat-up.hint")),
+                        pause(entered, "coolDown", "plan.rules.coolDown"),
+                        pause(entered, "turnaround", "plan.rules.turnaround"),
+                        pause(entered, "change", "plan.rules.change"),
                         entered.field("lowest", words.text("ovens.lowest")),
                         entered.field("highest", words.text("ovens.highest")),
                         entered.field("holds", words.text("ovens.holds-field"), words.text("ovens.holds-field.hint"))));
+    }
+
+    private Field pause(Entered entered, String name, String key) {
+        return entered.field(name, words.text(key), words.text("ovens.pauses.hint"));
     }
 
     NeedPage need(ItemView view, Entered entered) {
@@ -203,6 +210,7 @@ final class OvenPages {
                 words.text("ovens.need", view.item().tag()),
                 view.item().tag(),
                 part(view),
-                entered.field("neededBy", words.text("ovens.needed-by"), words.text("ovens.needed-by.hint")));
+                entered.field("neededBy", words.text("ovens.needed-by"), words.text("ovens.needed-by.hint")),
+                entered.field("weight", words.text("ovens.weight"), words.text("ovens.weight.hint")));
     }
 }

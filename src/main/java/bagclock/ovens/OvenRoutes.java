@@ -27,6 +27,8 @@ final class OvenRoutes {
     private static final Set<String> DONE = Set.of("loaded", "unloaded", "hot", "kept", "need");
     private static final Role[] KEEPERS = {Role.PLANNER, Role.ENGINEER};
     private static final String NEEDED_BY = "neededBy";
+    private static final String WEIGHT = "weight";
+    private static final int MOST_WEIGHT = 100;
 
     private final Desk desk;
     private final OvenStore store;
@@ -125,21 +127,28 @@ final class OvenRoutes {
 
     private void showNeed(Context ctx) {
         ItemView view = item(ctx);
-        String value = Optional.ofNullable(store.needs().get(view.item().tag()))
-                .map(texts::field)
-                .orElse("");
-        pages.show(ctx, words.need(view, Entered.of(Map.of(NEEDED_BY, value), texts)));
+        Optional<OvenStore.Need> need =
+                Optional.ofNullable(store.needs().get(view.item().tag()));
+        Map<String, String> values = Map.of(
+                NEEDED_BY,
+                need.flatMap(OvenStore.Need::by).map(texts::field).orElse(""),
+                WEIGHT,
+                need.map(OvenStore.Need::weight).map(String::valueOf).orElse("1"));
+        pages.show(ctx, words.need(view, Entered.of(values, texts)));
     }
 
     private void setNeed(Context ctx) {
         ItemView view = item(ctx);
         Entered entered = Entered.of(ctx, texts);
         Optional<Instant> neededBy = entered.text(NEEDED_BY).isEmpty() ? Optional.empty() : entered.time(NEEDED_BY);
+        Optional<Integer> weight =
+                entered.text(WEIGHT).isEmpty() ? Optional.of(1) : entered.count(WEIGHT, 1, MOST_WEIGHT);
         if (entered.isRefused()) {
             pages.refuse(ctx, words.need(view, entered));
             return;
         }
-        store.noteNeed(view.item().tag(), neededBy, Visit.of(ctx).signedIn().id(), clock.instant());
+        OvenStore.Need need = new OvenStore.Need(view.item().tag(), neededBy.orElse(null), weight.orElseThrow());
+        store.noteNeed(need, Visit.of(ctx).signedIn().id(), clock.instant());
         ctx.redirect("/ovens?done=need", HttpStatus.SEE_OTHER);
     }
 }

@@ -28,8 +28,12 @@ final class OvenStore {
         this.tell = tell;
     }
 
-    /** An item and by when it is needed. */
-    record Need(String tag, @Nullable Instant neededBy) {}
+    /** An item and by when it is needed; an hour late counts weight times. */
+    record Need(String tag, @Nullable Instant neededBy, int weight) {
+        Optional<Instant> by() {
+            return Optional.ofNullable(neededBy);
+        }
+    }
 
     List<BakeOven> ovens(Instant moment) {
         return database.read(tx -> register.places(tx, BakeOven.class, moment));
@@ -68,30 +72,27 @@ final class OvenStore {
                 .list());
     }
 
-    /** By when items that are still there are needed, by tag. */
-    Map<String, Instant> needs() {
+    /** Of items that are still there, by tag. */
+    Map<String, Need> needs() {
         List<Need> rows = database.read(
                 tx -> tx.handle().createQuery("""
-                        select n.tag, n.needed_by from item_need n join item i on i.tag = n.tag
+                        select n.tag, n.needed_by, n.weight from item_need n join item i on i.tag = n.tag
                         where not i.ended and not exists (select 1 from item_need m
                             where m.tag = n.tag and m.recorded_at > n.recorded_at)
                         """).mapTo(Need.class).list());
-        Map<String, Instant> needs = new HashMap<>();
-        for (Need row : rows) {
-            if (row.neededBy() != null) {
-                needs.put(row.tag(), row.neededBy());
-            }
-        }
+        Map<String, Need> needs = new HashMap<>();
+        rows.forEach(row -> needs.put(row.tag(), row));
         return needs;
     }
 
-    void noteNeed(String tag, Optional<Instant> neededBy, String who, Instant now) {
+    void noteNeed(Need need, String who, Instant now) {
         database.withTransaction(tx -> {
             tx.handle()
-                    .createUpdate("insert into item_need (tag, needed_by, recorded_at, who)"
-                            + " values (:tag, :neededBy, :recordedAt, :who)")
-                    .bind("tag", tag)
-                    .bind("neededBy", neededBy.orElse(null))
+                    .createUpdate("insert into item_need (tag, needed_by, recorded_at, who, weight)"
+                            + " values (:tag, :neededBy, :recordedAt, :who, :weight)")
+                    .bind("tag", need.tag())
+                    .bind("neededBy", need.neededBy())
+                    .bind("weight", need.weight())
                     .bind("recordedAt", now)
                     .bind("who", who)
                     .execute();

@@ -72,6 +72,11 @@ final class OvenWords {
         return answer.reasons().stream().findFirst().map(answers::finding).orElse("");
     }
 
+    /** By when something is needed, and how much that counts. */
+    String weighed(String needed, int weight) {
+        return weight == 1 ? needed : (needed + " " + messages.text("ovens.weight.times", weight)).strip();
+    }
+
     /** What would mend it. */
     String next(List<StepCode> steps) {
         return steps.stream().map(answers::step).collect(Collectors.joining(" "));

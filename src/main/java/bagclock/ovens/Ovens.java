@@ -117,9 +117,10 @@ final class Ovens {
      * An item that a bake would mend.
      *
      * @param neededBy as the planner set it
+     * @param weight how much an hour late counts, as the planner set it
      * @param endedAt when its life ended; empty for a level that is baked before each use
      */
-    record Waiting(ItemView view, Optional<Instant> neededBy, Optional<Instant> endedAt) {
+    record Waiting(ItemView view, Optional<Instant> neededBy, int weight, Optional<Instant> endedAt) {
         boolean canBeBaked() {
             return view.answer().verdict() == Verdict.BAKE;
         }
@@ -127,14 +128,17 @@ final class Ovens {
 
     /** What waits for a bake: first what is needed first, then what has waited longest. */
     List<Waiting> queue(Instant now) {
-        Map<String, Instant> needs = store.needs();
+        Map<String, OvenStore.Need> needs = store.needs();
         List<Waiting> waiting = new ArrayList<>();
         for (String tag : candidates(now)) {
             desk.item(tag, now)
                     .filter(view -> isForThePlanner(view.answer()))
                     .map(view -> new Waiting(
                             view,
-                            Optional.ofNullable(needs.get(tag)),
+                            Optional.ofNullable(needs.get(tag)).flatMap(OvenStore.Need::by),
+                            Optional.ofNullable(needs.get(tag))
+                                    .map(OvenStore.Need::weight)
+                                    .orElse(1),
                             view.answer().floorLife().endsAt()))
                     .ifPresent(waiting::add);
         }

@@ -34,7 +34,6 @@ import org.slf4j.LoggerFactory;
 final class PlanDesk implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(PlanDesk.class);
     private static final Duration ANNEALING = Duration.ofMillis(1_500);
-    private static final Duration PROVING = Duration.ofSeconds(20);
     private static final int WORKERS = 2;
 
     private final OvenStore ovenStore;
@@ -106,13 +105,14 @@ final class PlanDesk implements AutoCloseable {
             Problem problem = before.map(plan -> minutes.anchored(plan, rules.movePrice()))
                     .orElse(minutes.problem());
             Found start = new Found(minutes.sketch(draft.plan()), draft.score(), draft.bounds());
+            Duration annealing = rules.search().compareTo(ANNEALING) < 0 ? rules.search() : ANNEALING;
             Found annealed = new Anneal()
                     .improve(
                             problem,
                             start.sketch(),
-                            Budget.of(ANNEALING, draft.id().hashCode()));
+                            Budget.of(annealing, draft.id().hashCode()));
             store.better(with(draft, shop, minutes, annealed, Search.SEARCHING));
-            Solver.Answer answer = solver.search(problem, annealed.sketch(), Budget.of(PROVING, 1), found -> {});
+            Solver.Answer answer = solver.search(problem, annealed.sketch(), Budget.of(rules.search(), 1), found -> {});
             Found proved = answer.found();
             Bounds bounds = answer.ending() == Solver.Ending.DONE ? proved.bounds() : annealed.bounds();
             store.better(with(

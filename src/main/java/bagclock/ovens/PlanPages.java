@@ -255,7 +255,8 @@ final class PlanPages {
         return new PlanPage.LotLine(
                 lot.tag(),
                 planWords.programmes(lot),
-                due.map(by -> texts.at(by, now)).orElse(""),
+                words.weighed(
+                        due.map(by -> texts.at(by, now)).orElse(""), lot.wish().weight()),
                 stay.map(one -> texts.at(one.outAt(), now)).orElseGet(() -> words.text("plan.lot.unplanned")),
                 plan.runOf(lot.tag()).map(run -> name(shown, run.oven())).orElse(""),
                 isLate

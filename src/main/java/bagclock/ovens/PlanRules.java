@@ -4,6 +4,7 @@ import bagclock.core.oven.Aim;
 import bagclock.core.oven.ChangeOvers;
 import bagclock.core.oven.Shop;
 import bagclock.core.oven.Span;
+import bagclock.register.KnownPlace.Pauses;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.Instant;
@@ -26,6 +27,7 @@ import java.util.Optional;
  * @param coolDownMin from the end of a bake until the door is opened
  * @param turnaroundMin between two runs
  * @param changeMin between two runs at different temperatures
+ * @param searchS how long the search for a better plan goes on, in seconds
  * @param doorMin what one opening of a door adds to what stays in; below 0: no run is opened
  */
 public record PlanRules(
@@ -37,14 +39,26 @@ public record PlanRules(
         int coolDownMin,
         int turnaroundMin,
         int changeMin,
+        int searchS,
         int doorMin) {
     /** What counts as long as nobody has decided. */
-    static final PlanRules USUAL = new PlanRules(0, 0, true, 60, 30, 15, 15, 60, -1);
+    static final PlanRules USUAL = new PlanRules(0, 0, true, 60, 30, 15, 15, 60, 20, -1);
 
     private static final int DAYS_AHEAD = 70;
 
-    ChangeOvers changes() {
-        return ChangeOvers.of(Duration.ofMinutes(turnaroundMin), Duration.ofMinutes(changeMin));
+    /** Between two runs of an oven: its own pauses, where it has some. */
+    ChangeOvers changes(Pauses own) {
+        Duration turnaround = own.turnaround().orElse(Duration.ofMinutes(turnaroundMin));
+        return ChangeOvers.of(turnaround, own.change().orElse(Duration.ofMinutes(changeMin)));
+    }
+
+    /** Until the door of an oven may be opened: its own, where it has one. */
+    Duration coolDown(Pauses own) {
+        return own.coolDown().orElse(Duration.ofMinutes(coolDownMin));
+    }
+
+    Duration search() {
+        return Duration.ofSeconds(searchS);
     }
 
     Duration fence() {

@@ -16,8 +16,9 @@ final class PlanRulesForm {
     private static final String CLOSES = "closes";
     private static final String DOOR = "door";
     private static final int DAY_MIN = 1440;
+    private static final int LONGEST_SEARCH_S = 600;
     private static final List<String> MINUTES =
-            List.of("fence", "movePrice", "coolDown", "turnaround", "change", "door");
+            List.of("fence", "movePrice", "coolDown", "turnaround", "change", "search", "door");
 
     private PlanRulesForm() {}
 
@@ -32,6 +33,7 @@ final class PlanRulesForm {
         values.put("coolDown", Integer.toString(rules.coolDownMin()));
         values.put("turnaround", Integer.toString(rules.turnaroundMin()));
         values.put("change", Integer.toString(rules.changeMin()));
+        values.put("search", Integer.toString(rules.searchS()));
         values.put("door", rules.doorMin() < 0 ? "" : Integer.toString(rules.doorMin()));
         return values;
     }
@@ -65,6 +67,7 @@ final class PlanRulesForm {
         Optional<Integer> coolDown = entered.count("coolDown", 0, DAY_MIN);
         Optional<Integer> turnaround = entered.count("turnaround", 0, DAY_MIN);
         Optional<Integer> change = entered.count("change", 0, DAY_MIN);
+        Optional<Integer> search = entered.count("search", 1, LONGEST_SEARCH_S);
         int door = entered.text(DOOR).isEmpty()
                 ? -1
                 : entered.count("door", 0, DAY_MIN).orElse(-1);
@@ -83,6 +86,7 @@ final class PlanRulesForm {
                 coolDown.orElseThrow(),
                 turnaround.orElseThrow(),
                 change.orElseThrow(),
+                search.orElseThrow(),
                 door));
     }
 

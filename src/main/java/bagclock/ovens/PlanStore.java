@@ -63,7 +63,7 @@ final class PlanStore {
         return database.read(tx ->
                 tx.handle().createQuery("""
                         select opens_min, closes_min, weekends, fence_min, move_price_min, cool_down_min,
-                            turnaround_min, change_min, door_min
+                            turnaround_min, change_min, search_s, door_min
                         from oven_plan_rules order by recorded_at desc limit 1
                         """).mapTo(PlanRules.class).findFirst().orElse(PlanRules.USUAL));
     }
@@ -73,9 +73,9 @@ final class PlanStore {
             tx.handle()
                     .createUpdate("""
                             insert into oven_plan_rules (recorded_at, who, opens_min, closes_min, weekends, fence_min,
-                                move_price_min, cool_down_min, turnaround_min, change_min, door_min)
+                                move_price_min, cool_down_min, turnaround_min, change_min, search_s, door_min)
                             values (:now, :who, :opensMin, :closesMin, :weekends, :fenceMin,
-                                :movePriceMin, :coolDownMin, :turnaroundMin, :changeMin, :doorMin)
+                                :movePriceMin, :coolDownMin, :turnaroundMin, :changeMin, :searchS, :doorMin)
                             """)
                     .bindMethods(rules)
                     .bind("now", now)
@@ -323,8 +323,9 @@ final class PlanStore {
                     .execute();
         } else if (change.kind() == PlanChange.Kind.NEED) {
             tx.handle()
-                    .createUpdate("insert into item_need (tag, needed_by, recorded_at, who)"
-                            + " values (:tag, :neededBy, :now, :who)")
+                    .createUpdate("insert into item_need (tag, needed_by, recorded_at, who, weight)"
+                            + " values (:tag, :neededBy, :now, :who, coalesce((select m.weight from item_need m"
+                            + " where m.tag = :tag order by m.recorded_at desc limit 1), 1))")
                     .bind("tag", change.name())
                     .bind("neededBy", change.fromAt())
                     .bind("now", now)

@@ -145,8 +145,8 @@ record ShopNow(
                 oven.holds(),
                 new Oven.Habits(
                         oven.heatUp(),
-                        Duration.ofMinutes(rules.coolDownMin()),
-                        rules.changes(),
+                        rules.coolDown(oven.pauses()),
+                        rules.changes(oven.pauses()),
                         loads.stream()
                                 .filter(load -> load.oven().code().equals(oven.code()))
                                 .map(Load::setPoint)
@@ -156,7 +156,8 @@ record ShopNow(
 
     /** A load in an oven as a run: it holds the oven until it is ready and cool, and longer if nobody takes it out. */
     private Optional<Run> run(Load load) {
-        Instant ready = load.readyAt().orElse(now).plus(Duration.ofMinutes(rules.coolDownMin()));
+        Instant ready =
+                load.readyAt().orElse(now).plus(rules.coolDown(load.oven().pauses()));
         Instant out = ready.isAfter(now) ? ready : now.plus(1, ChronoUnit.MINUTES);
         List<Run.Stay> stays = load.items().stream()
                 .map(item -> new Run.Stay(item.tag(), load.loadedAt(), out))

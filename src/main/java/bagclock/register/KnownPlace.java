@@ -42,6 +42,7 @@ public sealed interface KnownPlace {
      * @param positions how many carriers it takes
      * @param holds humidity at or below which it was shown to stay; empty if not shown
      * @param heatUp declared time from closing the door until the load is in band
+     * @param pauses what lies between its runs
      */
     record BakeOven(
             String code,
@@ -50,8 +51,21 @@ public sealed interface KnownPlace {
             Celsius lowest,
             Celsius highest,
             Optional<RelativeHumidity> holds,
-            Duration heatUp)
+            Duration heatUp,
+            Pauses pauses)
             implements KnownPlace {
+        /** An oven with the site's pauses. */
+        public BakeOven(
+                String code,
+                String name,
+                int positions,
+                Celsius lowest,
+                Celsius highest,
+                Optional<RelativeHumidity> holds,
+                Duration heatUp) {
+            this(code, name, positions, lowest, highest, holds, heatUp, Pauses.OF_SITE);
+        }
+
         @Override
         public boolean logged() {
             return false;
@@ -61,5 +75,17 @@ public sealed interface KnownPlace {
         public boolean reaches(Celsius setPoint) {
             return !setPoint.isAbove(highest) && !lowest.isAbove(setPoint);
         }
+    }
+
+    /**
+     * What lies between two runs of an oven; where it is empty, the site's rule for plans counts.
+     *
+     * @param coolDown from the end of a bake until the door may be opened
+     * @param turnaround between two runs at one temperature
+     * @param change between two runs at different temperatures
+     */
+    record Pauses(Optional<Duration> coolDown, Optional<Duration> turnaround, Optional<Duration> change) {
+        /** All as the site has it. */
+        public static final Pauses OF_SITE = new Pauses(Optional.empty(), Optional.empty(), Optional.empty());
     }
 }

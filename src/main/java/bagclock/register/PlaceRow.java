@@ -30,7 +30,10 @@ record PlaceRow(
         @Nullable Double lowestC,
         @Nullable Double highestC,
         @Nullable Double holdsRhPercent,
-        @Nullable Long heatUpMs) {
+        @Nullable Long heatUpMs,
+        @Nullable Long coolDownMs,
+        @Nullable Long turnaroundMs,
+        @Nullable Long changeMs) {
     private static final String ZONE = "zone";
     private static final String CABINET = "cabinet";
     private static final String OVEN = "oven";
@@ -60,7 +63,18 @@ record PlaceRow(
                 oven.flatMap(KnownPlace.BakeOven::holds)
                         .map(RelativeHumidity::percent)
                         .orElse(null),
-                oven.map(o -> o.heatUp().toMillis()).orElse(null));
+                oven.map(o -> o.heatUp().toMillis()).orElse(null),
+                millis(oven.flatMap(o -> o.pauses().coolDown())),
+                millis(oven.flatMap(o -> o.pauses().turnaround())),
+                millis(oven.flatMap(o -> o.pauses().change())));
+    }
+
+    private static @Nullable Long millis(Optional<Duration> time) {
+        return time.map(Duration::toMillis).orElse(null);
+    }
+
+    private static Optional<Duration> time(@Nullable Long millis) {
+        return Optional.ofNullable(millis).map(Duration::ofMillis);
     }
 
     private static <T> Optional<T> as(KnownPlace place, Class<T> kind) {
@@ -87,6 +101,7 @@ record PlaceRow(
                 new Celsius(Objects.requireNonNull(lowestC)),
                 new Celsius(Objects.requireNonNull(highestC)),
                 Optional.ofNullable(holdsRhPercent).map(RelativeHumidity::new),
-                Duration.ofMillis(Objects.requireNonNull(heatUpMs)));
+                Duration.ofMillis(Objects.requireNonNull(heatUpMs)),
+                new KnownPlace.Pauses(time(coolDownMs), time(turnaroundMs), time(changeMs)));
     }
 }

@@ -11,8 +11,10 @@ import bagclock.platform.Settings;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.AfterAll;
@@ -22,6 +24,7 @@ import org.junit.jupiter.api.Test;
 /** Drafts, what-if, publishing and what other programs get, over HTTP in the demonstration's shop. */
 class PlanSiteTest {
     private static final HandClock CLOCK = new HandClock(Instant.parse("2026-03-12T14:20:00Z"));
+    private static final String RULES = "/ovens/plan/rules";
     private static final String DRAFTS = "/ovens/plan/drafts";
 
     private static Site site;
@@ -30,7 +33,27 @@ class PlanSiteTest {
     static void start() {
         String url = Engine.H2.freshUrl();
         site = Site.demo(new Settings("localhost", 0, Path.of("target"), url, ZoneId.of("UTC"), true), CLOCK);
+        planner().submit(RULES, RULES, rules("1", "60"));
         publish(draft());
+    }
+
+    private static String[] rules(String search, String change) {
+        return new String[] {
+            "fence",
+            "60",
+            "movePrice",
+            "30",
+            "coolDown",
+            "15",
+            "turnaround",
+            "15",
+            "change",
+            change,
+            "search",
+            search,
+            "weekends",
+            "yes"
+        };
     }
 
     @AfterAll
@@ -52,7 +75,9 @@ class PlanSiteTest {
         return Visitor.target(answer);
     }
 
+    // Two plans are not published at one moment.
     private static void publish(String draft) {
+        CLOCK.passes(Duration.ofSeconds(1));
         HttpResponse<String> answer = planner().submit(draft, draft + "/publish");
         assertThat(answer.statusCode()).isEqualTo(303);
     }
@@ -158,6 +183,88 @@ class PlanSiteTest {
     }
 
     @Test
+    void whatCannotBeSupposedIsRefusedBesideItsField() {
+        String closed = draft(
+                "kind", "close", "closeOven", "OVEN-3", "closeFrom", "2026-04-20T08:00", "closeTo", "2026-04-21T08:00");
+        publish(closed);
+
+        assertThat(refusal(ask(
+                        "kind",
+                        "close",
+                        "closeOven",
+                        "OVEN-3",
+                        "closeFrom",
+                        "2026-04-20T20:00",
+                        "closeTo",
+                        "2026-04-22T08:00")))
+                .contains("out of service then already");
+        assertThat(refusal(ask("kind", "need", "needTag", "NOBODY", "needBy", "2026-03-14T08:00")))
+                .contains("Choose");
+        assertThat(text(draft("kind", "need", "needTag", "T-418", "needBy", "2026-03-12T10:00")))
+                .contains("T-418 is late already: it was needed by");
+        assertThat(refusal(ask(
+                        "kind",
+                        "rush",
+                        "rushName",
+                        "T-418",
+                        "rushPositions",
+                        "1",
+                        "rushTemperature",
+                        "125",
+                        "rushHours",
+                        "8",
+                        "rushBy",
+                        "2026-03-13T14:00")))
+                .contains("A lot has this name already");
+    }
+
+    @Test
+    void importanceIsKeptAndAnotherTimeLeavesIt() {
+        String path = "/ovens/needs/T-418";
+        assertThat(refusal(planner().submit(path, path, "neededBy", "", "weight", "0")))
+                .contains("100");
+        planner().submit(path, path, "neededBy", "2026-03-20T08:00", "weight", "5");
+        publish(draft("kind", "need", "needTag", "T-418", "needBy", "2026-03-21T08:00"));
+
+        assertThat(text("/ovens/plan")).contains("counts 5 times");
+        assertThat(planner().page(path).select("#weight").val()).isEqualTo("5");
+        assertThat(planner().page(path).select("#neededBy").val()).isEqualTo("2026-03-21T08:00");
+    }
+
+    @Test
+    void anOvenHasItsOwnPausesOrTheSites() {
+        String path = "/ovens/OVEN-3/change";
+        String[] oven = {
+            "name", "Bench oven", "positions", "4", "heatUp", "20", "lowest", "40", "highest", "130", "coolDown", "90"
+        };
+        assertThat(refusal(planner()
+                        .submit(
+                                path,
+                                path,
+                                Stream.concat(Stream.of(oven), Stream.of("turnaround", "20"))
+                                        .toArray(String[]::new))))
+                .contains("Give both this time");
+        assertThat(planner().submit(path, path, oven).statusCode()).isEqualTo(303);
+
+        assertThat(planner().page(path).select("#coolDown").val()).isEqualTo("90");
+        assertThat(planner().page(path).select("#change").val()).isEmpty();
+        assertThat(text(draft(
+                        "kind",
+                        "rush",
+                        "rushName",
+                        "COOLING",
+                        "rushPositions",
+                        "1",
+                        "rushTemperature",
+                        "128",
+                        "rushHours",
+                        "8",
+                        "rushBy",
+                        "2026-03-12T15:00")))
+                .contains("COOLING comes in a rush", "Even with all ovens to itself");
+    }
+
+    @Test
     void aRunIsMovedOrTheRefusalSaysWhyNot() {
         String first = planner()
                 .page("/ovens/plan")
@@ -228,6 +335,8 @@ class PlanSiteTest {
                                 "90",
                                 "change",
                                 "60",
+                                "search",
+                                "20",
                                 "door",
                                 "")))
                 .contains("Write hours and minutes", "Must not be shorter");
