@@ -96,7 +96,7 @@ final class PlanPages {
                                         texts.at(one.fromAt(), now),
                                         texts.at(one.toAt(), now))))
                         .toList(),
-                asking(shown, planned, entered));
+                asking(shown, entered));
     }
 
     /** What has no place as it is: what needs a bake and may have none too. */
@@ -277,7 +277,7 @@ final class PlanPages {
                 .orElse(List.of());
     }
 
-    private PlanPage.Asking asking(Shown shown, Shop planned, Entered entered) {
+    private PlanPage.Asking asking(Shown shown, Entered entered) {
         return new PlanPage.Asking(
                 shown.shop().queue().stream()
                         .filter(Waiting::canBeBaked)
