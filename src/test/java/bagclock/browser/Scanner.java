@@ -7,6 +7,8 @@ import com.microsoft.playwright.Page;
 /** A hand scanner: 200 keys in a second by the time that stands on each, however busy this computer is. */
 final class Scanner {
     private static final double SECONDS_BETWEEN = 0.005;
+    private static final String CONTROL = "Control+";
+    private static final int CONTROL_MODIFIER = 2;
 
     private final CDPSession keys;
     private double at = System.currentTimeMillis() / 1000.0;
@@ -25,12 +27,26 @@ final class Scanner {
         code.chars().mapToObj(Character::toString).forEach(letter -> press(letter, letter));
     }
 
+    /** A key that types nothing, such as F8, or the place of a key together with the control key: Control+BracketRight. */
+    void press(String key) {
+        boolean isChord = key.startsWith(CONTROL);
+        JsonObject event = new JsonObject();
+        event.addProperty(isChord ? "code" : "key", isChord ? key.substring(CONTROL.length()) : key);
+        event.addProperty("modifiers", isChord ? CONTROL_MODIFIER : 0);
+        event.addProperty("type", "rawKeyDown");
+        send(event);
+    }
+
     private void press(String key, String text) {
         JsonObject event = new JsonObject();
         event.addProperty("key", key);
-        event.addProperty("timestamp", at);
         event.addProperty("type", "keyDown");
         event.addProperty("text", text);
+        send(event);
+    }
+
+    private void send(JsonObject event) {
+        event.addProperty("timestamp", at);
         keys.send("Input.dispatchKeyEvent", event);
         event.remove("text");
         event.addProperty("type", "keyUp");

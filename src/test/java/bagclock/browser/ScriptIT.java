@@ -16,6 +16,7 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.Semaphore;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -39,6 +40,7 @@ class ScriptIT {
     private static final String PLAIN = PAGE.replace("hx-post=\"/scan\"", "action=\"/plain\" method=\"post\"");
 
     private final List<String> told = new CopyOnWriteArrayList<>();
+    private final Semaphore answers = new Semaphore(0);
     private final AtomicInteger count = new AtomicInteger();
     private final AtomicInteger streams = new AtomicInteger();
 
@@ -66,7 +68,7 @@ class ScriptIT {
                     config.routes.get("/plain", ctx -> ctx.html(PLAIN));
                     config.routes.post("/plain", ctx -> {
                         told.add(ctx.formParam("code"));
-                        Thread.sleep(400);
+                        answers.acquire();
                         ctx.html(PLAIN.replace("\"said\">", "\"said\">" + String.join(" ", told)));
                     });
                     config.routes.post("/scan", ctx -> {
@@ -136,12 +138,12 @@ class ScriptIT {
     @Test
     void separatorsOfALabelArriveWithTheScan() {
         Page page = open();
-        page.keyboard().type("[)>");
-        page.keyboard().press("Control+^");
-        page.keyboard().type("06");
-        page.keyboard().press("Control+]");
-        page.keyboard().type("1P7");
-        page.keyboard().press("Enter");
+        Scanner scanner = new Scanner(page);
+        scanner.type("[)>");
+        scanner.press("Control+Digit6");
+        scanner.type("06");
+        scanner.press("Control+BracketRight");
+        scanner.scan("1P7");
 
         assertThat(page.locator("#said")).hasText("heard [)>\u001e06\u001d1P7");
     }
@@ -152,16 +154,19 @@ class ScriptIT {
         Page page = open();
         String part = "ABCDEFGHIJKLMNOPQRSTUVWXYZ-0123456789".repeat(6);
         for (String[] keys : new String[][] {
-            {"Control+6", "Control+]", "Control+d"}, {"F9", "F8", "F4"}, {"ArrowLeft", "ArrowDown", "F4"}
+            {"Control+Digit6", "Control+BracketRight", "Control+KeyD"},
+            {"F9", "F8", "F4"},
+            {"ArrowLeft", "ArrowDown", "F4"}
         }) {
-            page.keyboard().type("[)>");
-            page.keyboard().press(keys[0]);
-            page.keyboard().type("06");
-            page.keyboard().press(keys[1]);
-            page.keyboard().type("1P" + part + keys[0].length());
-            page.keyboard().press(keys[0]);
-            page.keyboard().press(keys[2]);
-            page.keyboard().press("Tab");
+            Scanner scanner = new Scanner(page);
+            scanner.type("[)>");
+            scanner.press(keys[0]);
+            scanner.type("06");
+            scanner.press(keys[1]);
+            scanner.type("1P" + part + keys[0].length());
+            scanner.press(keys[0]);
+            scanner.press(keys[2]);
+            scanner.press("Tab");
             assertThat(page.locator("#said"))
                     .hasText("heard [)>\u001e06\u001d1P" + part + keys[0].length() + "\u001e\u0004");
         }
@@ -171,11 +176,12 @@ class ScriptIT {
     @Test
     void aLabelWithoutASuffixEndsWithSilence() {
         Page page = open();
-        page.keyboard().type("[)>");
-        page.keyboard().press("F9");
-        page.keyboard().type("06");
-        page.keyboard().press("F8");
-        page.keyboard().type("1P8");
+        Scanner scanner = new Scanner(page);
+        scanner.type("[)>");
+        scanner.press("F9");
+        scanner.type("06");
+        scanner.press("F8");
+        scanner.type("1P8");
         assertThat(page.locator("#said")).hasText("heard [)>\u001e06\u001d1P8");
     }
 
@@ -201,15 +207,17 @@ class ScriptIT {
         Page page = open();
         page.evaluate("""
                 () => {
-                  const press = (key) => document.body.dispatchEvent(new KeyboardEvent("keydown", { key, bubbles: true }));
-                  [..."[)>06R-1"].forEach(press);
+                  const pressed = (key) => new KeyboardEvent("keydown", { key, bubbles: true });
+                  const press = (event) => document.body.dispatchEvent(event);
+                  [..."[)>06R-1"].map(pressed).forEach(press);
                   location.reload();
                 }""");
         page.waitForFunction("performance.getEntriesByType('navigation')[0].type === 'reload'");
         page.evaluate("""
                 () => {
-                  const press = (key) => document.body.dispatchEvent(new KeyboardEvent("keydown", { key, bubbles: true }));
-                  [..."047", "Enter"].forEach(press);
+                  const pressed = (key) => new KeyboardEvent("keydown", { key, bubbles: true });
+                  const press = (event) => document.body.dispatchEvent(event);
+                  [..."047", "Enter"].map(pressed).forEach(press);
                 }""");
         assertThat(page.locator("#said")).hasText("heard [)>06R-1047");
     }
@@ -231,6 +239,7 @@ class ScriptIT {
         scan(page, "R-1001");
         scan(page, "R-1002");
         scan(page, "R-1003");
+        answers.release(3);
         assertThat(page.locator("#said")).hasText("R-1001 R-1002 R-1003");
     }
 
