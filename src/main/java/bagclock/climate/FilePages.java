@@ -10,9 +10,9 @@ import bagclock.platform.Messages;
 import bagclock.platform.Names;
 import bagclock.platform.Texts;
 import bagclock.readings.FileEvent;
+import bagclock.readings.FoundLines;
 import bagclock.readings.LoggerFile;
 import bagclock.readings.Progress;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -149,30 +149,17 @@ final class FilePages {
     }
 
     private List<String> found(LogReport report, Preview preview) {
-        List<String> found = new ArrayList<>();
         LogReport.Times times = report.times();
-        report.span()
-                .ifPresent(span -> found.add(messages.text(
-                        "climate.file.found.span",
-                        report.samples(),
-                        texts.at(span.first()),
-                        texts.at(span.last()),
-                        texts.span(times.step()))));
-        counted(found, "climate.file.found.without-value", report.withoutValue());
-        counted(found, "climate.file.found.incomplete", preview.incomplete());
-        counted(found, "climate.file.found.clipped", report.clipped());
-        counted(found, "climate.file.found.repeated", times.repeated());
-        counted(found, "climate.file.found.backwards", times.backwards());
-        counted(found, "climate.file.found.gaps", times.gapCount());
-        counted(found, "climate.file.found.below-zero", preview.belowZero());
-        counted(found, "climate.file.found.faults", report.faultCount());
-        return found;
-    }
-
-    private void counted(List<String> found, String key, long count) {
-        if (count > 0) {
-            found.add(messages.text(key, count));
-        }
+        return new FoundLines(texts, report)
+                .counted("climate.file.found.without-value", report.withoutValue())
+                .counted("climate.file.found.incomplete", preview.incomplete())
+                .counted("climate.file.found.clipped", report.clipped())
+                .counted("climate.file.found.repeated", times.repeated())
+                .counted("climate.file.found.backwards", times.backwards())
+                .counted("climate.file.found.gaps", times.gapCount())
+                .counted("climate.file.found.below-zero", preview.belowZero())
+                .counted("climate.file.found.faults", report.faultCount())
+                .lines();
     }
 
     private ZonePage.Row row(Reading reading) {

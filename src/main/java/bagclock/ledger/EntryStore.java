@@ -133,20 +133,19 @@ final class EntryStore {
 
     /** The newest entries of a person, newest first. */
     List<Entry> newestOf(Transaction tx, String who, int most) {
-        return tx.handle()
-                .createQuery(SELECT + "where who = :who order by recorded_at desc, tag, seq desc limit :most")
-                .bind("who", who)
-                .bind("most", most)
-                .mapTo(Row.class)
-                .map(Row::entry)
-                .list();
+        return newest(tx, "who", who, most);
     }
 
     /** The newest entries of one act, newest first. */
     List<Entry> newest(Transaction tx, String act, int most) {
+        return newest(tx, "act", act, most);
+    }
+
+    private List<Entry> newest(Transaction tx, String column, String value, int most) {
         return tx.handle()
-                .createQuery(SELECT + "where act = :act order by recorded_at desc, tag, seq desc limit :most")
-                .bind("act", act)
+                .createQuery(
+                        SELECT + "where " + column + " = :value order by recorded_at desc, tag, seq desc limit :most")
+                .bind("value", value)
                 .bind("most", most)
                 .mapTo(Row.class)
                 .map(Row::entry)

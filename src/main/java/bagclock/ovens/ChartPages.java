@@ -9,6 +9,7 @@ import bagclock.platform.Field;
 import bagclock.platform.Texts;
 import bagclock.readings.Asked;
 import bagclock.readings.AskedFields;
+import bagclock.readings.FoundLines;
 import bagclock.readings.LoggerFile;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -96,25 +97,11 @@ final class ChartPages {
     }
 
     private List<String> found(LogReport report) {
-        List<String> found = new ArrayList<>();
-        LogReport.Times times = report.times();
-        report.span()
-                .ifPresent(span -> found.add(words.text(
-                        "climate.file.found.span",
-                        report.samples(),
-                        texts.at(span.first()),
-                        texts.at(span.last()),
-                        texts.span(times.step()))));
-        counted(found, "climate.file.found.without-value", report.withoutValue());
-        counted(found, "climate.file.found.backwards", times.backwards());
-        counted(found, "climate.file.found.faults", report.faultCount());
-        return found;
-    }
-
-    private void counted(List<String> found, String key, long count) {
-        if (count > 0) {
-            found.add(words.text(key, count));
-        }
+        return new FoundLines(texts, report)
+                .counted("climate.file.found.without-value", report.withoutValue())
+                .counted("climate.file.found.backwards", report.times().backwards())
+                .counted("climate.file.found.faults", report.faultCount())
+                .lines();
     }
 
     private List<String> faults(LogReport report) {

@@ -2,14 +2,13 @@ package bagclock.ovens;
 
 import bagclock.core.oven.Plan;
 import bagclock.core.oven.Run;
+import bagclock.platform.CsvTable;
 import bagclock.platform.Texts;
-import de.siegmar.fastcsv.writer.CsvWriter;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 
 /** A plan for other programs: a table (RFC 4180), and a calendar (RFC 5545). Times are UTC. */
@@ -28,28 +27,18 @@ final class PlanExport {
 
     /** One line for each lot. */
     String table(Plan plan) {
-        StringWriter out = new StringWriter();
-        try (CsvWriter csv = CsvWriter.builder().build(out)) {
-            csv.writeRecord("oven", "set_point_c", "item", "in_at", "out_at");
-            for (Run run : plan.runs()) {
-                for (Run.Stay stay : run.stays()) {
-                    csv.writeRecord(
-                            run.oven(),
-                            texts.number(run.temperature().degrees()),
-                            safe(stay.lot()),
-                            texts.machine(stay.inAt()),
-                            texts.machine(stay.outAt()));
-                }
+        List<List<String>> lines = new ArrayList<>();
+        for (Run run : plan.runs()) {
+            for (Run.Stay stay : run.stays()) {
+                lines.add(List.of(
+                        run.oven(),
+                        texts.number(run.temperature().degrees()),
+                        CsvTable.defused(stay.lot()),
+                        texts.machine(stay.inAt()),
+                        texts.machine(stay.outAt())));
             }
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
         }
-        return out.toString();
-    }
-
-    /** Office programs take a text that begins so for a formula. */
-    private static String safe(String text) {
-        return text.matches("[=+@\\-].*") ? "'" + text : text;
+        return CsvTable.of(List.of("oven", "set_point_c", "item", "in_at", "out_at"), lines);
     }
 
     /** One entry for each run. */

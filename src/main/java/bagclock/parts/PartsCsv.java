@@ -1,10 +1,7 @@
 package bagclock.parts;
 
+import bagclock.platform.CsvTable;
 import bagclock.register.PartType;
-import de.siegmar.fastcsv.writer.CsvWriter;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -14,14 +11,9 @@ final class PartsCsv {
     private PartsCsv() {}
 
     static String of(List<PartType> types) {
-        StringWriter text = new StringWriter();
-        try (CsvWriter csv = CsvWriter.builder().build(text)) {
-            csv.writeRecord(Arrays.stream(Column.values()).map(Column::code).toList());
-            types.forEach(type -> csv.writeRecord(fields(type)));
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
-        }
-        return text.toString();
+        return CsvTable.of(
+                Arrays.stream(Column.values()).map(Column::code).toList(),
+                types.stream().map(PartsCsv::fields).toList());
     }
 
     private static List<String> fields(PartType type) {

@@ -1,5 +1,6 @@
 package bagclock.stock;
 
+import bagclock.platform.CsvTable;
 import bagclock.platform.Entered;
 import bagclock.platform.Names;
 import bagclock.platform.NotThere;
@@ -7,16 +8,14 @@ import bagclock.platform.Pages;
 import bagclock.platform.Visit;
 import bagclock.register.KnownPlace;
 import bagclock.stock.StockTake.Standing;
-import de.siegmar.fastcsv.writer.CsvWriter;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
 import java.util.UUID;
 import java.util.stream.Stream;
 
@@ -121,33 +120,26 @@ final class StockTakeRoutes {
                 : words.text("stock.count.is", line.partType(), line.ledgerPlace());
     }
 
-    /** RFC 4180; a text that a table program could take for a formula is defused. */
     private void table(Context ctx) {
         StockTake take = take(ctx);
-        StringWriter out = new StringWriter();
-        try (CsvWriter csv = CsvWriter.builder().build(out)) {
-            csv.writeRecord("code", "standing", "part_type", "ledger_place", "counted_place", "taken_at", "who");
-            for (StockTake.Line line : take.lines()) {
-                csv.writeRecord(Stream.of(
-                                line.code(),
-                                line.standing().name().toLowerCase(java.util.Locale.ROOT),
-                                line.partType(),
-                                line.ledgerPlace(),
-                                take.placeCode(),
-                                words.texts().machine(take.takenAt()),
-                                names.of(take.who()))
-                        .map(StockTakeRoutes::safe)
-                        .toList());
-            }
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
-        }
+        String table = CsvTable.of(
+                List.of("code", "standing", "part_type", "ledger_place", "counted_place", "taken_at", "who"),
+                take.lines().stream().map(line -> cells(take, line)).toList());
         ctx.contentType("text/csv; charset=utf-8")
                 .header("Content-Disposition", "attachment; filename=\"stock-take.csv\"")
-                .result(out.toString());
+                .result(table);
     }
 
-    private static String safe(String text) {
-        return text.matches("(?s)[=+@\\-\\t\\r].*") ? "'" + text : text;
+    private List<String> cells(StockTake take, StockTake.Line line) {
+        return Stream.of(
+                        line.code(),
+                        line.standing().name().toLowerCase(Locale.ROOT),
+                        line.partType(),
+                        line.ledgerPlace(),
+                        take.placeCode(),
+                        words.texts().machine(take.takenAt()),
+                        names.of(take.who()))
+                .map(CsvTable::defused)
+                .toList();
     }
 }

@@ -4,13 +4,10 @@ import bagclock.core.Reason;
 import bagclock.core.Refusal;
 import bagclock.core.standard.CellKey;
 import bagclock.core.standard.Table;
+import bagclock.platform.CsvTable;
 import bagclock.platform.CsvText;
 import bagclock.register.ComparedCell;
 import de.siegmar.fastcsv.reader.CsvRecord;
-import de.siegmar.fastcsv.writer.CsvWriter;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -53,22 +50,19 @@ record ConfirmationsFile(List<Line> good, List<BadLine> bad, List<String> unknow
     }
 
     static String write(String edition, List<ComparedCell> cells) {
-        StringWriter text = new StringWriter();
-        try (CsvWriter csv = CsvWriter.builder().build(text)) {
-            csv.writeRecord(COLUMNS);
-            cells.forEach(cell -> csv.writeRecord(
-                    edition,
-                    cell.key().table().name(),
-                    cell.key().row(),
-                    cell.key().column(),
-                    cell.value().orElse(""),
-                    cell.by(),
-                    cell.on().toString(),
-                    cell.copy()));
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
-        }
-        return text.toString();
+        return CsvTable.of(
+                COLUMNS,
+                cells.stream()
+                        .map(cell -> List.of(
+                                edition,
+                                cell.key().table().name(),
+                                cell.key().row(),
+                                cell.key().column(),
+                                cell.value().orElse(""),
+                                cell.by(),
+                                cell.on().toString(),
+                                cell.copy()))
+                        .toList());
     }
 
     /**

@@ -1,0 +1,38 @@
+package bagclock.readings;
+
+import bagclock.logfile.LogReport;
+import bagclock.platform.Texts;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What was found in a file, line by line; what was not found has no line. */
+public final class FoundLines {
+    private final Texts texts;
+    private final List<String> lines = new ArrayList<>();
+
+    /** Begins with the span of time that the file covers. */
+    public FoundLines(Texts texts, LogReport report) {
+        this.texts = texts;
+        report.span()
+                .ifPresent(span -> lines.add(texts.messages()
+                        .text(
+                                "climate.file.found.span",
+                                report.samples(),
+                                texts.at(span.first()),
+                                texts.at(span.last()),
+                                texts.span(report.times().step()))));
+    }
+
+    /** A line with a number, unless it is 0. */
+    public FoundLines counted(String key, long count) {
+        if (count > 0) {
+            lines.add(texts.messages().text(key, count));
+        }
+        return this;
+    }
+
+    /** All of them. */
+    public List<String> lines() {
+        return List.copyOf(lines);
+    }
+}
