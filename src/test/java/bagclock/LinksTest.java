@@ -2,13 +2,9 @@ package bagclock;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import bagclock.platform.Engine;
 import bagclock.platform.Role;
-import bagclock.platform.Settings;
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.time.Instant;
-import java.time.ZoneId;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
@@ -34,9 +30,8 @@ class LinksTest {
 
     @BeforeAll
     static void start() {
-        String url = Engine.H2.freshUrl();
         HandClock clock = new HandClock(Instant.parse("2026-03-12T14:20:00Z"));
-        site = Site.demo(new Settings("localhost", 0, Path.of("target"), url, ZoneId.of("UTC"), true), clock);
+        site = DemoShop.open(clock);
     }
 
     @AfterAll

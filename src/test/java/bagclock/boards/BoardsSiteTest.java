@@ -2,14 +2,13 @@ package bagclock.boards;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bagclock.DemoShop;
 import bagclock.HandClock;
 import bagclock.Site;
 import bagclock.Visitor;
 import bagclock.platform.Engine;
 import bagclock.platform.Role;
-import bagclock.platform.Settings;
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -28,9 +27,7 @@ class BoardsSiteTest {
 
     @BeforeAll
     static void start() {
-        Settings settings =
-                new Settings("localhost", 0, Path.of("target"), Engine.H2.freshUrl(), ZoneId.of("Europe/Berlin"), true);
-        site = Site.demo(settings, CLOCK);
+        site = DemoShop.open(Engine.H2.freshUrl(), CLOCK, "Europe/Berlin");
     }
 
     @AfterAll

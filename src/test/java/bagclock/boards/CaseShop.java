@@ -2,6 +2,7 @@ package bagclock.boards;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bagclock.DemoShop;
 import bagclock.HandClock;
 import bagclock.Site;
 import bagclock.Visitor;
@@ -12,12 +13,10 @@ import bagclock.core.quantity.RelativeHumidity;
 import bagclock.core.standard.Body;
 import bagclock.core.standard.BodyKind;
 import bagclock.core.standard.CarrierLimit;
-import bagclock.core.standard.Edition;
 import bagclock.core.standard.Level;
 import bagclock.core.standard.MakerRules;
 import bagclock.core.standard.Part;
 import bagclock.core.standard.Rating;
-import bagclock.core.standard.Standard;
 import bagclock.desk.Command;
 import bagclock.desk.Desk;
 import bagclock.desk.Origin;
@@ -26,7 +25,6 @@ import bagclock.platform.Engine;
 import bagclock.platform.Messages;
 import bagclock.platform.Names;
 import bagclock.platform.Role;
-import bagclock.platform.Settings;
 import bagclock.platform.Texts;
 import bagclock.register.BoardType;
 import bagclock.register.BoardType.Spot;
@@ -35,7 +33,6 @@ import bagclock.register.KnownBoard;
 import bagclock.register.KnownPlace;
 import bagclock.register.PartType;
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
@@ -63,9 +60,9 @@ final class CaseShop implements AutoCloseable {
 
     CaseShop() {
         String url = Engine.H2.freshUrl();
-        site = Site.demo(new Settings("localhost", 0, Path.of("target"), url, ZoneId.of("UTC"), true), clock);
+        site = DemoShop.open(url, clock);
         database = Database.open(url);
-        desk = new Desk(database, Standard.load(Edition.J_STD_033D), (tx, topic) -> {});
+        desk = DemoShop.desk(database);
         words = new BoardWords(new Texts(ZoneId.of("UTC"), Messages.load()), new Names(database));
         desk.keep(
                 new KnownPlace.FloorZone(BENCH, "Bench", false, Optional.of(Air.of(25, 55)), Optional.empty()),

@@ -2,11 +2,10 @@ package bagclock.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bagclock.DemoShop;
 import bagclock.HandClock;
 import bagclock.Site;
-import bagclock.platform.Engine;
 import bagclock.platform.Role;
-import bagclock.platform.Settings;
 import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
@@ -17,7 +16,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -43,8 +41,7 @@ class GuideIT {
 
     @BeforeAll
     static void start() {
-        site = Site.demo(
-                new Settings("localhost", 0, Path.of("target"), Engine.H2.freshUrl(), ZoneId.of("UTC"), true), CLOCK);
+        site = DemoShop.open(CLOCK);
         browser = Browser.start();
     }
 

@@ -1,16 +1,13 @@
 package bagclock.browser;
 
+import bagclock.DemoShop;
 import bagclock.HandClock;
 import bagclock.Site;
-import bagclock.platform.Engine;
-import bagclock.platform.Settings;
 import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Page.GetByRoleOptions;
 import com.microsoft.playwright.options.AriaRole;
-import java.nio.file.Path;
 import java.time.Instant;
-import java.time.ZoneId;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -27,8 +24,7 @@ abstract class Journey {
 
     @BeforeAll
     void start() {
-        site = Site.demo(
-                new Settings("localhost", 0, Path.of("target"), Engine.H2.freshUrl(), ZoneId.of("UTC"), true), clock);
+        site = DemoShop.open(clock);
         browser = Browser.start();
     }
 

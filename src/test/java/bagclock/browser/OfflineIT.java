@@ -2,22 +2,19 @@ package bagclock.browser;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 
+import bagclock.DemoShop;
 import bagclock.HandClock;
 import bagclock.OpenBag;
 import bagclock.Site;
 import bagclock.Visitor;
-import bagclock.platform.Engine;
 import bagclock.platform.Role;
-import bagclock.platform.Settings;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Page.GetByRoleOptions;
 import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.AriaRole;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.ZoneId;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.AfterEach;
@@ -35,8 +32,7 @@ class OfflineIT {
 
     @BeforeEach
     void start() {
-        site = Site.demo(
-                new Settings("localhost", 0, Path.of("target"), Engine.H2.freshUrl(), ZoneId.of("UTC"), true), clock);
+        site = DemoShop.open(clock);
         browser = Browser.start();
         context = browser.browser().newContext();
         page = context.newPage();

@@ -2,16 +2,13 @@ package bagclock.climate;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bagclock.DemoShop;
 import bagclock.HandClock;
 import bagclock.Site;
 import bagclock.Visitor;
-import bagclock.platform.Engine;
 import bagclock.platform.Role;
-import bagclock.platform.Settings;
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.time.Instant;
-import java.time.ZoneId;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.AfterAll;
@@ -26,8 +23,7 @@ class LoggerFilesSiteTest {
 
     @BeforeAll
     static void start() {
-        site = Site.demo(
-                new Settings("localhost", 0, Path.of("target"), Engine.H2.freshUrl(), ZoneId.of("UTC"), true), CLOCK);
+        site = DemoShop.open(CLOCK);
     }
 
     @AfterAll

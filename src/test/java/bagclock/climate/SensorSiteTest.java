@@ -2,18 +2,15 @@ package bagclock.climate;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bagclock.DemoShop;
 import bagclock.HandClock;
 import bagclock.Site;
 import bagclock.Visitor;
-import bagclock.platform.Engine;
 import bagclock.platform.Role;
-import bagclock.platform.Settings;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.time.Instant;
-import java.time.ZoneId;
 import org.jsoup.Jsoup;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -28,8 +25,7 @@ class SensorSiteTest {
 
     @BeforeAll
     static void start() {
-        site = Site.demo(
-                new Settings("localhost", 0, Path.of("target"), Engine.H2.freshUrl(), ZoneId.of("UTC"), true), CLOCK);
+        site = DemoShop.open(CLOCK);
     }
 
     @AfterAll

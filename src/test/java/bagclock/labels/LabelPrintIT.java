@@ -3,17 +3,14 @@ package bagclock.labels;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import bagclock.DemoShop;
 import bagclock.HandClock;
 import bagclock.Site;
 import bagclock.browser.Browser;
-import bagclock.platform.Engine;
-import bagclock.platform.Settings;
 import bagclock.register.LabelSize;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Page.PdfOptions;
-import java.nio.file.Path;
 import java.time.Instant;
-import java.time.ZoneId;
 import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -26,9 +23,7 @@ class LabelPrintIT {
 
     @Test
     void thePageComesOutInTheLabelsSizeOneLabelToAPage() throws Exception {
-        String url = Engine.H2.freshUrl();
-        Settings settings = new Settings("localhost", 0, Path.of("target"), url, ZoneId.of("UTC"), true);
-        try (Site site = Site.demo(settings, CLOCK);
+        try (Site site = DemoShop.open(CLOCK);
                 Browser browser = Browser.start()) {
             Page page = browser.browser().newPage();
             String root = "http://localhost:" + site.port();

@@ -3,17 +3,15 @@ package bagclock.labels;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import bagclock.DemoShop;
 import bagclock.HandClock;
 import bagclock.Site;
 import bagclock.Visitor;
 import bagclock.platform.Engine;
 import bagclock.platform.Role;
-import bagclock.platform.Settings;
 import bagclock.register.LabelSize;
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.time.Instant;
-import java.time.ZoneId;
 import java.util.List;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -33,8 +31,7 @@ class LabelSiteTest {
 
     @BeforeAll
     static void start() {
-        String url = Engine.H2.freshUrl();
-        site = Site.demo(new Settings("localhost", 0, Path.of("target"), url, ZoneId.of("Europe/Berlin"), true), CLOCK);
+        site = DemoShop.open(Engine.H2.freshUrl(), CLOCK, "Europe/Berlin");
     }
 
     @AfterAll

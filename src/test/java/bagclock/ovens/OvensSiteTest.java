@@ -2,23 +2,19 @@ package bagclock.ovens;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bagclock.DemoShop;
 import bagclock.HandClock;
 import bagclock.Site;
 import bagclock.Visitor;
 import bagclock.core.heat.Verdict;
-import bagclock.core.standard.Edition;
-import bagclock.core.standard.Standard;
 import bagclock.desk.Desk;
 import bagclock.platform.Database;
 import bagclock.platform.Engine;
 import bagclock.platform.Role;
-import bagclock.platform.Settings;
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
-import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.Optional;
@@ -40,9 +36,9 @@ class OvensSiteTest {
     @BeforeAll
     static void start() {
         String url = Engine.H2.freshUrl();
-        site = Site.demo(new Settings("localhost", 0, Path.of("target"), url, ZoneId.of("UTC"), true), CLOCK);
+        site = DemoShop.open(url, CLOCK);
         database = Database.open(url);
-        desk = new Desk(database, Standard.load(Edition.J_STD_033D), (tx, topic) -> {});
+        desk = DemoShop.desk(database);
     }
 
     @AfterAll

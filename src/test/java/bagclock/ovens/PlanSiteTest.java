@@ -2,18 +2,15 @@ package bagclock.ovens;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bagclock.DemoShop;
 import bagclock.HandClock;
 import bagclock.Site;
 import bagclock.Visitor;
-import bagclock.platform.Engine;
 import bagclock.platform.Role;
-import bagclock.platform.Settings;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.ZoneId;
 import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -31,8 +28,7 @@ class PlanSiteTest {
 
     @BeforeAll
     static void start() {
-        String url = Engine.H2.freshUrl();
-        site = Site.demo(new Settings("localhost", 0, Path.of("target"), url, ZoneId.of("UTC"), true), CLOCK);
+        site = DemoShop.open(CLOCK);
         planner().submit(RULES, RULES, rules("1", "60"));
         publish(draft());
     }

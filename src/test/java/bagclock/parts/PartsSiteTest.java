@@ -2,17 +2,14 @@ package bagclock.parts;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bagclock.DemoShop;
 import bagclock.HandClock;
 import bagclock.Site;
 import bagclock.Visitor;
-import bagclock.platform.Engine;
 import bagclock.platform.Role;
-import bagclock.platform.Settings;
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -32,8 +29,7 @@ class PartsSiteTest {
 
     @BeforeAll
     static void start() {
-        String url = Engine.H2.freshUrl();
-        site = Site.demo(new Settings("localhost", 0, Path.of("target"), url, ZoneId.of("UTC"), true), CLOCK);
+        site = DemoShop.open(CLOCK);
     }
 
     @AfterAll

@@ -2,15 +2,12 @@ package bagclock.stock;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bagclock.DemoShop;
 import bagclock.HandClock;
 import bagclock.Site;
 import bagclock.Visitor;
-import bagclock.platform.Engine;
 import bagclock.platform.Role;
-import bagclock.platform.Settings;
-import java.nio.file.Path;
 import java.time.Instant;
-import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.Map;
 import org.jsoup.Jsoup;
@@ -32,8 +29,7 @@ class DeliverySiteTest {
 
     @BeforeAll
     static void start() {
-        String url = Engine.H2.freshUrl();
-        site = Site.demo(new Settings("localhost", 0, Path.of("target"), url, ZoneId.of("UTC"), true), CLOCK);
+        site = DemoShop.open(CLOCK);
     }
 
     @AfterAll

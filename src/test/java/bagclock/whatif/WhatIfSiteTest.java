@@ -2,15 +2,13 @@ package bagclock.whatif;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bagclock.DemoShop;
 import bagclock.Site;
 import bagclock.Visitor;
 import bagclock.platform.Engine;
 import bagclock.platform.Role;
-import bagclock.platform.Settings;
-import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
-import java.time.ZoneId;
 import java.time.ZoneOffset;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.AfterAll;
@@ -25,9 +23,7 @@ class WhatIfSiteTest {
 
     @BeforeAll
     static void start() {
-        Settings settings =
-                new Settings("localhost", 0, Path.of("target"), Engine.H2.freshUrl(), ZoneId.of("Europe/Berlin"), true);
-        site = Site.demo(settings, Clock.fixed(NOW, ZoneOffset.UTC));
+        site = DemoShop.open(Engine.H2.freshUrl(), Clock.fixed(NOW, ZoneOffset.UTC), "Europe/Berlin");
     }
 
     @AfterAll

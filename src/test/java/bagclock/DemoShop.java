@@ -1,0 +1,36 @@
+package bagclock;
+
+import bagclock.core.standard.Edition;
+import bagclock.core.standard.Standard;
+import bagclock.desk.Desk;
+import bagclock.platform.Database;
+import bagclock.platform.Engine;
+import bagclock.platform.Settings;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
+
+/** The demonstration's shop, opened on a free port. */
+public final class DemoShop {
+    private DemoShop() {}
+
+    /** On a fresh database, in UTC. */
+    public static Site open(Clock clock) {
+        return open(Engine.H2.freshUrl(), clock);
+    }
+
+    /** On this database, in UTC. */
+    public static Site open(String url, Clock clock) {
+        return open(url, clock, "UTC");
+    }
+
+    /** On this database, in this zone. */
+    public static Site open(String url, Clock clock, String zone) {
+        return Site.demo(new Settings("localhost", 0, Path.of("target"), url, ZoneId.of(zone), true), clock);
+    }
+
+    /** The desk of a shop, for a test that looks behind the pages. */
+    public static Desk desk(Database database) {
+        return new Desk(database, Standard.load(Edition.J_STD_033D), (tx, topic) -> {});
+    }
+}
