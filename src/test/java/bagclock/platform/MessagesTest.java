@@ -3,6 +3,7 @@ package bagclock.platform;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -23,6 +24,14 @@ class MessagesTest {
     @Test
     void aMissingPartIsAFault() {
         assertThatThrownBy(() -> messages.text("span.hours-minutes", 3)).hasMessageContaining("span.hours-minutes");
+    }
+
+    /** The bundle says an apostrophe once: nothing takes one away, as formats of other programs do. */
+    @Test
+    void noApostropheStandsTwice() {
+        assertThat(Path.of("src/main/resources/bagclock/messages.properties"))
+                .content()
+                .doesNotContain("''");
     }
 
     @ParameterizedTest
