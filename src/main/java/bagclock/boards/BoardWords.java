@@ -7,6 +7,8 @@ import bagclock.core.heat.BoardAnswer;
 import bagclock.core.heat.Finding;
 import bagclock.core.heat.Verdict;
 import bagclock.desk.BoardReply;
+import bagclock.ledger.BoardEntry;
+import bagclock.ledger.BoardNotes;
 import bagclock.platform.AnswerTexts;
 import bagclock.platform.Messages;
 import bagclock.platform.Names;
@@ -15,6 +17,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** Puts answers about boards and refusals into words. */
 final class BoardWords {
@@ -132,5 +135,15 @@ final class BoardWords {
     /** A bake's time is never shown shorter than it is. */
     String hours(Duration time) {
         return answers.bakeTime(time);
+    }
+
+    /** By whom, when and why a heat was released; empty without a release. */
+    String given(Optional<BoardEntry> release, Instant now) {
+        return release.map(entry -> text(
+                        "boards.release.given",
+                        name(entry.stamp().who()),
+                        texts().at(entry.happenedAt(), now),
+                        entry.say(BoardNotes.WHY).orElse("")))
+                .orElse("");
     }
 }

@@ -16,6 +16,7 @@ final class JobForms {
     static final String KEY = "key";
     static final String STEP = "step";
     static final String WHY = "why";
+    static final String REASON = "reason";
     static final String OVEN = "oven";
     static final String SET_POINT = "setPoint";
     static final String HOURS = "hours";
@@ -151,12 +152,17 @@ final class JobForms {
 
     /** An engineer releases the next heat. */
     FormPart release(HeatForm form) {
+        return release(words, sent, action("release"), hidden(form.hidden()));
+    }
+
+    /** An engineer releases one heat of the board. */
+    static FormPart release(BoardWords words, Entered sent, String action, List<Hidden> hidden) {
         return new FormPart(
                 words.text("boards.release"),
                 words.text("boards.release.text"),
-                action("release"),
-                hidden(form.hidden()),
-                List.of(Input.of(Input.Kind.TEXT, sent.field("reason", words.text("boards.release.why")))),
+                action,
+                hidden,
+                List.of(Input.of(Input.Kind.TEXT, sent.field(REASON, words.text("boards.release.why")))),
                 words.text("boards.release.act"),
                 false);
     }

@@ -7,7 +7,6 @@ import bagclock.core.heat.Release;
 import bagclock.core.heat.Verdict;
 import bagclock.desk.BoardReply;
 import bagclock.desk.BoardView;
-import bagclock.ledger.BoardNotes;
 import bagclock.ledger.Item;
 import bagclock.platform.Entered;
 import java.time.Duration;
@@ -153,15 +152,8 @@ final class JobPages {
 
     private String release(Asked asked) {
         String job = Integer.toString(asked.job().number());
-        return asked.view()
-                .state()
-                .openRelease(job, asked.job().nextHeat().code())
-                .map(entry -> words.text(
-                        "boards.release.given",
-                        words.name(entry.stamp().who()),
-                        words.texts().at(entry.happenedAt(), asked.now()),
-                        entry.say(BoardNotes.WHY).orElse("")))
-                .orElse("");
+        return words.given(
+                asked.view().state().openRelease(job, asked.job().nextHeat().code()), asked.now());
     }
 
     private static boolean mayBeReleased(Answered answered) {

@@ -257,7 +257,7 @@ final class JobRoutes {
     private void release(Context ctx) {
         Call call = call(ctx);
         HeatForm form = HeatForm.sent(ctx, words.texts(), profiles(call));
-        String why = call.sent().required("reason");
+        String why = call.sent().required(JobForms.REASON);
         if (call.sent().isRefused() || !isReadable(call, form)) {
             refuse(call, List.of());
             return;

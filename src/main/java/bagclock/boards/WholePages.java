@@ -5,7 +5,6 @@ import bagclock.core.heat.Release;
 import bagclock.core.heat.Verdict;
 import bagclock.desk.BoardReply;
 import bagclock.desk.BoardView;
-import bagclock.ledger.BoardNotes;
 import bagclock.platform.Entered;
 import bagclock.platform.Secret;
 import java.time.Instant;
@@ -16,8 +15,6 @@ import java.util.Optional;
 
 /** Puts a heat of a whole board on a page. */
 final class WholePages {
-    static final String REASON = "reason";
-
     private final Rooms rooms;
     private final BoardWords words;
 
@@ -44,22 +41,13 @@ final class WholePages {
                 path(view) + form.query(),
                 "board/" + view.serial() + " item zone register",
                 words.box(reply, form.length(), now),
-                release(view, now),
+                words.given(view.state().openRelease("", Purpose.WHOLE_BOARD.code()), now),
                 plan(view, form),
                 record(view, form, told.sent(), reply.answer().whole().verdict(), now),
-                releasable ? Optional.of(release(view, form, told.sent())) : Optional.empty(),
+                releasable
+                        ? Optional.of(JobForms.release(words, told.sent(), path(view) + "/release", hidden(view, form)))
+                        : Optional.empty(),
                 List.of(words.text("boards.caution.hot"), words.text("boards.caution.label")));
-    }
-
-    private String release(BoardView view, Instant now) {
-        return view.state()
-                .openRelease("", Purpose.WHOLE_BOARD.code())
-                .map(entry -> words.text(
-                        "boards.release.given",
-                        words.name(entry.stamp().who()),
-                        words.texts().at(entry.happenedAt(), now),
-                        entry.say(BoardNotes.WHY).orElse("")))
-                .orElse("");
     }
 
     /** How the board is to be heated, asked by address. */
@@ -94,17 +82,6 @@ final class WholePages {
                                         words.text("boards.whole-heat.what.hint")))),
                 words.text("bench.record.act"),
                 clear);
-    }
-
-    private FormPart release(BoardView view, HeatForm form, Entered sent) {
-        return new FormPart(
-                words.text("boards.release"),
-                words.text("boards.release.text"),
-                path(view) + "/release",
-                hidden(view, form),
-                List.of(Input.of(Input.Kind.TEXT, sent.field(REASON, words.text("boards.release.why")))),
-                words.text("boards.release.act"),
-                false);
     }
 
     private static List<Hidden> hidden(BoardView view, HeatForm form) {

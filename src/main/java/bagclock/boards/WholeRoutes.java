@@ -116,7 +116,7 @@ final class WholeRoutes {
 
     private void release(Context ctx) {
         Call call = call(ctx);
-        String why = call.sent().required(WholePages.REASON);
+        String why = call.sent().required(JobForms.REASON);
         if (!isReadable(call.form())) {
             refuse(call, List.of());
             return;
