@@ -57,7 +57,7 @@ final class BoardPages {
     }
 
     private List<BoardsPage.Line> open(BoardView view) {
-        return Job.all(view.entries()).stream()
+        return Job.all(view.standing()).stream()
                 .filter(job -> !job.isClosed())
                 .map(job -> new BoardsPage.Line(
                         href(view, job),
@@ -98,7 +98,7 @@ final class BoardPages {
                 refusals,
                 words.box(reply, Duration.ZERO, now),
                 new WholePages(rooms).plan(view, HeatForm.fresh(words.texts(), rooms.wholeProfiles(view, now))),
-                Job.all(view.entries()).stream().map(job -> job(view, job)).toList(),
+                Job.all(view.standing()).stream().map(job -> job(view, job)).toList(),
                 reply.question().locations().stream()
                         .map(location -> spot(view, reply, location, now))
                         .toList(),
@@ -164,6 +164,7 @@ final class BoardPages {
                 List.of(),
                 words.text("boards.back.act"),
                 false));
+        TakeBack.form(words, view, "").ifPresent(forms::add);
         return forms;
     }
 

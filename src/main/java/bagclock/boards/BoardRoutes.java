@@ -24,7 +24,7 @@ import java.util.Set;
 
 /** Boards by serial number. */
 final class BoardRoutes {
-    private static final Set<String> DONE = Set.of("added", "mounted", "back");
+    private static final Set<String> DONE = Set.of("added", "mounted", "back", "baking", "baked", "taken-back");
     private static final Set<String> NOT_A_SERIAL = Set.of("new", "types", "releases", "rules");
 
     private final Rooms rooms;
@@ -45,6 +45,7 @@ final class BoardRoutes {
         routes.post("/boards/{serial}/jobs", this::openJob, Rooms.WORKERS);
         routes.post("/boards/{serial}/mount", this::mount, Rooms.WORKERS);
         routes.post("/boards/{serial}/back", this::cameBack, Rooms.WORKERS);
+        routes.post("/boards/{serial}/take-back", this::takeBack, Rooms.WORKERS);
     }
 
     private void list(Context ctx) {
@@ -188,6 +189,19 @@ final class BoardRoutes {
         BoardNote seen = new BoardNote(
                 note.header(), note.serial(), seen(sent), note.kind(), note.told(), note.ask(), note.commands());
         done(ctx, view, sent, rooms.boards().record(seen, now), "/boards/" + view.serial() + "?done=back");
+    }
+
+    /** The newest entry did not happen; whoever took it back in a job goes on there, if the job is still there. */
+    private void takeBack(Context ctx) {
+        Instant now = rooms.now();
+        BoardView view = rooms.board(ctx.pathParam("serial"), now);
+        Entered sent = Entered.of(ctx, words.texts());
+        String job = sent.text(TakeBack.JOB);
+        boolean stays = view.last()
+                .filter(last -> !job.isEmpty() && !job.equals(Integer.toString(last.seq())))
+                .isPresent();
+        String to = "/boards/" + view.serial() + (stays ? "/jobs/" + job : "") + "?done=taken-back";
+        done(ctx, view, sent, rooms.boards().takeBack(header(ctx, now), view.serial(), seen(sent), now), to);
     }
 
     private static BoardNote back(Context ctx, BoardView view, Instant now) {

@@ -7,17 +7,20 @@ import bagclock.core.heat.BoardAnswer;
 import bagclock.core.heat.Finding;
 import bagclock.core.heat.Verdict;
 import bagclock.desk.BoardReply;
+import bagclock.desk.BoardView;
 import bagclock.ledger.BoardEntry;
 import bagclock.ledger.BoardNotes;
 import bagclock.platform.AnswerTexts;
 import bagclock.platform.Messages;
 import bagclock.platform.Names;
 import bagclock.platform.Texts;
+import bagclock.register.BoardType;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Puts answers about boards and refusals into words. */
 final class BoardWords {
@@ -135,6 +138,15 @@ final class BoardWords {
     /** A bake's time is never shown shorter than it is. */
     String hours(Duration time) {
         return answers.bakeTime(time);
+    }
+
+    /** What stays on the board in a bake, in one sentence; empty where nothing is named. */
+    String keptOn(BoardView view) {
+        String all = view.type().stream()
+                .flatMap(type -> type.fact().keptOn().stream())
+                .map(BoardType.KeptOn::what)
+                .collect(Collectors.joining(", "));
+        return all.isEmpty() ? "" : text("boards.caution.kept.here", all);
     }
 
     /** By whom, when and why a heat was released; empty without a release. */

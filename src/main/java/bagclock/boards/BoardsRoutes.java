@@ -25,6 +25,7 @@ public final class BoardsRoutes {
         new RecordRoutes(rooms).register(routes);
         new RulesRoutes(rooms).register(routes);
         new WholeRoutes(rooms).register(routes);
+        new BakeRoutes(rooms).register(routes);
         new BoardRoutes(rooms).register(routes);
         new JobRoutes(rooms).register(routes);
     }

@@ -18,14 +18,29 @@ final class EntryWords {
     }
 
     List<JobPage.Entry> of(List<BoardEntry> entries, Instant now) {
-        return entries.stream().map(entry -> of(entry, now)).toList();
+        List<BoardEntry> standing = BoardEntry.standing(entries);
+        return entries.stream()
+                .map(entry -> of(entry, said(entry, entries, standing), now))
+                .toList();
     }
 
-    private JobPage.Entry of(BoardEntry entry, Instant now) {
+    private String said(BoardEntry entry, List<BoardEntry> entries, List<BoardEntry> standing) {
+        if (entry.kind() == Kind.TAKEN_BACK) {
+            return entries.stream()
+                    .filter(one -> entry.says(BoardNotes.CORRECTS, Integer.toString(one.seq())))
+                    .map(one -> words.text("boards.entry.TAKEN_BACK", what(one)))
+                    .findFirst()
+                    .orElse("");
+        }
+        String what = what(entry);
+        return standing.contains(entry) ? what : what + " " + words.text("boards.entry.does-not-count");
+    }
+
+    private JobPage.Entry of(BoardEntry entry, String what, Instant now) {
         boolean recorded = entry.say(Notes.ANSWER).isPresent();
         return new JobPage.Entry(
                 words.texts().at(entry.happenedAt(), now),
-                what(entry),
+                what,
                 words.name(entry.stamp().who()),
                 recorded ? "/boards/" + entry.serial() + "/heats/" + entry.seq() : "");
     }
@@ -43,6 +58,10 @@ final class EntryWords {
                         + why;
             case STEP_DONE ->
                 words.text("boards.entry.step." + entry.say(BoardNotes.STEP).orElse("check")) + why;
+            case TAKEN_BACK ->
+                words.text(
+                        "boards.entry.TAKEN_BACK",
+                        entry.say(BoardNotes.CORRECTS).orElse(""));
             case BAKE_STARTED -> baked(entry);
             case BAKE_ENDED ->
                 words.text(

@@ -11,6 +11,7 @@ import bagclock.desk.BoardSource;
 import bagclock.desk.BoardView;
 import bagclock.desk.Command;
 import bagclock.desk.Origin;
+import bagclock.ledger.BoardEntry;
 import bagclock.ledger.BoardNotes;
 import bagclock.ledger.Item;
 import java.time.Duration;
@@ -52,7 +53,7 @@ final class HeatActs {
 
     /** Each command's own key, so that the item's entry leads back to the board's. */
     private Command.Header next() {
-        String key = "board/" + view.serial() + "/" + (view.newest() + 1) + "/" + (commands.size() + 1);
+        String key = BoardEntry.itemKey(view.serial(), view.newest() + 1, commands.size() + 1);
         return new Command.Header(header.who(), header.happenedAt(), key);
     }
 
@@ -172,11 +173,12 @@ final class HeatActs {
     }
 
     /** The board goes into an oven with all that is on it. */
-    HeatActs bake(String oven, Celsius setPoint) {
+    HeatActs bake(BakeForm.Into into) {
+        String oven = into.oven().code();
         view.items().stream()
                 .filter(item -> item.where() != Item.Where.OVEN)
                 .forEach(item ->
-                        commands.add(new Command.StartBake(next(), item.tag(), oven, setPoint, Optional.empty())));
+                        commands.add(new Command.StartBake(next(), item.tag(), oven, into.setPoint(), into.shown())));
         return this;
     }
 

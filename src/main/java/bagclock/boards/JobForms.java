@@ -17,14 +17,10 @@ final class JobForms {
     static final String STEP = "step";
     static final String WHY = "why";
     static final String REASON = "reason";
-    static final String OVEN = "oven";
-    static final String SET_POINT = "setPoint";
-    static final String HOURS = "hours";
 
     /** Two forms stand on one page, so their fields have names of their own. */
-    static final String BAKE_AT = "bakeAt";
-
     static final String BALLED_AT = "balledAt";
+
     static final String BALLED_PEAK = "balledPeak";
 
     private final Rooms rooms;
@@ -90,32 +86,12 @@ final class JobForms {
 
     /** The board goes into an oven. */
     FormPart bake(Instant now, boolean first) {
-        List<Choice> ovens = rooms.store().ovens(now).stream()
-                .map(oven -> Choice.of(oven.code(), oven.name()))
-                .toList();
-        return new FormPart(
-                words.text("boards.job.bake"),
-                words.text("boards.job.bake.text"),
-                action("bake"),
-                hidden(List.of()),
-                List.of(
-                        new Input(sent.field(OVEN, words.text("boards.job.oven")), Input.Kind.SELECT, ovens),
-                        input(Input.Kind.NUMBER, SET_POINT),
-                        moment(BAKE_AT, now)),
-                words.text("boards.job.bake.act"),
-                first);
+        return new BakeForm(rooms, view, sent).into(action("bake"), hidden(List.of()), now, first);
     }
 
     /** The board comes out. */
     FormPart unbake(Instant now) {
-        return new FormPart(
-                words.text("boards.job.unbake"),
-                words.text("boards.job.unbake.text"),
-                action("bake-end"),
-                hidden(List.of()),
-                List.of(input(Input.Kind.NUMBER, HOURS), moment(HeatForm.AT, now)),
-                words.text("boards.job.unbake.act"),
-                true);
+        return new BakeForm(rooms, view, sent).out(action("bake-end"), hidden(List.of()), now);
     }
 
     /** The heat was done. */

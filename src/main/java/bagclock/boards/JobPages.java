@@ -62,7 +62,7 @@ final class JobPages {
                 line(asked, answered),
                 release(asked),
                 boardHeat ? Optional.of(forms.plan(asked.form(), job.step() == Step.PLACE)) : Optional.empty(),
-                job.isClosed() ? List.of() : forms(asked, answered, forms),
+                told(asked, answered, forms),
                 told.mayRelease() && mayBeReleased(answered)
                         ? Optional.of(forms.release(asked.form()))
                         : Optional.empty(),
@@ -161,6 +161,18 @@ final class JobPages {
                 && answered.answer().filter(Release::isPossible).isPresent();
     }
 
+    /** What comes next, and the way back from the last entry. */
+    private List<FormPart> told(Asked asked, Answered answered, JobForms forms) {
+        Job job = asked.job();
+        List<FormPart> all = new ArrayList<>(job.isClosed() ? List.of() : forms(asked, answered, forms));
+        asked.view()
+                .last()
+                .filter(last -> job.entries().contains(last))
+                .flatMap(last -> TakeBack.form(words, asked.view(), Integer.toString(job.number())))
+                .ifPresent(all::add);
+        return all;
+    }
+
     private List<FormPart> forms(Asked asked, Answered answered, JobForms forms) {
         Instant now = asked.now();
         if (asked.view().state().running().isPresent()) {
@@ -234,17 +246,8 @@ final class JobPages {
                 Step.CLEAN, List.of("clean", "static"));
         if (!asked.job().isClosed()) {
             byStep.getOrDefault(asked.job().step(), List.of("static"))
-                    .forEach(name -> cautions.add(words.text("boards.caution." + name, keptOn(asked.view()))));
+                    .forEach(name -> cautions.add(words.text("boards.caution." + name, words.keptOn(asked.view()))));
         }
         return cautions;
-    }
-
-    private String keptOn(BoardView view) {
-        String all = view.type().stream()
-                .flatMap(type -> type.fact().keptOn().stream())
-                .map(kept -> kept.what())
-                .reduce((one, other) -> one + ", " + other)
-                .orElse("");
-        return all.isEmpty() ? "" : words.text("boards.caution.kept.here", all);
     }
 }

@@ -16,13 +16,11 @@ import bagclock.platform.NotThere;
 import bagclock.platform.Role;
 import bagclock.platform.Visit;
 import bagclock.register.HeatProfile;
-import bagclock.register.KnownPlace.BakeOven;
 import bagclock.register.Versioned;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -78,6 +76,10 @@ final class JobRoutes {
             return new Command.Header(who(), at, sent.text(JobForms.KEY));
         }
 
+        BakeForm bakeForm(Rooms rooms) {
+            return new BakeForm(rooms, view, sent);
+        }
+
         int seen() {
             String seen = sent.text(JobForms.SEEN);
             return seen.matches("\\d{1,9}") ? Integer.parseInt(seen) : 0;
@@ -88,7 +90,7 @@ final class JobRoutes {
         Instant now = rooms.now();
         BoardView view = rooms.board(ctx.pathParam("serial"), now);
         String number = ctx.pathParam("job");
-        Job job = Job.of(view.entries(), number.matches("\\d{1,9}") ? Integer.parseInt(number) : 0)
+        Job job = Job.of(view.standing(), number.matches("\\d{1,9}") ? Integer.parseInt(number) : 0)
                 .orElseThrow(() -> new NotThere("no job " + number));
         Call call = new Call(ctx, view, job, Entered.of(ctx, words.texts()), now);
         String key = call.sent().text(JobForms.KEY);
@@ -158,56 +160,32 @@ final class JobRoutes {
 
     private void bake(Context ctx) {
         Call call = call(ctx);
-        Optional<BakeOven> oven = rooms.store().ovens(call.now()).stream()
-                .filter(one -> one.code().equals(call.sent().text(JobForms.OVEN)))
-                .findFirst();
-        if (oven.isEmpty()) {
-            call.sent().refuse(JobForms.OVEN, words.text("entered.choose"));
-        }
-        Optional<Celsius> setPoint =
-                call.sent().number(JobForms.SET_POINT, 35, 300).map(Celsius::new);
-        oven.filter(one -> setPoint.filter(point -> !one.reaches(point)).isPresent())
-                .ifPresent(one -> call.sent()
-                        .refuse(
-                                JobForms.SET_POINT,
-                                words.text(
-                                        "entered.range",
-                                        words.texts().number(one.lowest().degrees()),
-                                        words.texts().number(one.highest().degrees()))));
-        Optional<Instant> at = call.at(JobForms.BAKE_AT);
-        if (call.sent().isRefused()) {
+        Optional<BakeForm.Into> into = call.bakeForm(rooms).into(call.now());
+        if (into.isEmpty()) {
             refuse(call, List.of());
             return;
         }
+        Instant at = into.get().at();
         Map<String, String> told = call.told();
-        told.put(BoardNotes.OVEN, oven.orElseThrow().code());
-        told.put(BoardNotes.SET_POINT, Double.toString(setPoint.orElseThrow().degrees()));
-        oven.get().holds().ifPresent(rh -> told.put(BoardNotes.HUMIDITY, Double.toString(rh.percent())));
-        HeatActs acts = acts(call, at.orElseThrow()).bake(oven.get().code(), setPoint.get());
-        note(call, new Saying(at.get(), Kind.BAKE_STARTED, told, Optional.empty()), acts);
+        told.putAll(into.get().told());
+        note(
+                call,
+                new Saying(at, Kind.BAKE_STARTED, told, Optional.empty()),
+                acts(call, at).bake(into.get()));
     }
 
     private void bakeEnd(Context ctx) {
         Call call = call(ctx);
-        Optional<Instant> at = call.at(HeatForm.AT);
-        Optional<Duration> hours = call.sent()
-                .number(JobForms.HOURS, 0, 10_000)
-                .map(number -> Duration.ofMillis((long) Math.floor(number * 3_600_000)));
-        Optional<Duration> stay =
-                at.flatMap(end -> call.view().state().running().map(run -> Duration.between(run.at(), end)));
-        boolean tooLong = hours.isPresent()
-                && stay.filter(time -> hours.get().compareTo(time) > 0).isPresent();
-        if (tooLong) {
-            call.sent().refuse(JobForms.HOURS, words.text("boards.job.hours.more", words.hours(stay.get())));
-        }
-        if (call.sent().isRefused()) {
+        Optional<BakeForm.Out> out = call.bakeForm(rooms).out(call.now());
+        if (out.isEmpty()) {
             refuse(call, List.of());
             return;
         }
+        Instant at = out.get().at();
         Map<String, String> told = call.told();
-        told.put(BoardNotes.AT_TEMPERATURE, hours.orElseThrow().toString());
-        HeatActs acts = acts(call, at.orElseThrow()).unbake(hours.get());
-        note(call, new Saying(at.get(), Kind.BAKE_ENDED, told, Optional.empty()), acts);
+        told.put(BoardNotes.AT_TEMPERATURE, out.get().hours().toString());
+        HeatActs acts = acts(call, at).unbake(out.get().hours());
+        note(call, new Saying(at, Kind.BAKE_ENDED, told, Optional.empty()), acts);
     }
 
     private void heat(Context ctx) {

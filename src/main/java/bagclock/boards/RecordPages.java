@@ -12,6 +12,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Puts the record of a heat into words, as it was answered then. */
 final class RecordPages {
@@ -42,15 +43,25 @@ final class RecordPages {
                 kept.verdict().code(),
                 sentence(kept),
                 released(view, entry),
-                lines(entry, BoardNotes.NOTICES).stream()
-                        .map(notice -> words.text("boards.notice." + notice))
-                        .toList(),
+                notices(view, entry),
                 kept.reasons().stream().map(this::reason).toList(),
                 parts(entry),
                 readings(entry),
                 entry.say(Notes.VERSIONS).orElse(""),
                 entry.say(Notes.INPUTS).orElse(""),
                 entry.hash());
+    }
+
+    private List<String> notices(BoardView view, BoardEntry entry) {
+        Stream<String> back = view.entries().stream()
+                .filter(one -> one.says(BoardNotes.CORRECTS, Integer.toString(entry.seq())))
+                .map(one -> words.text(
+                        "boards.record.taken-back",
+                        words.name(one.stamp().who()),
+                        words.texts().at(one.happenedAt())));
+        Stream<String> notices =
+                lines(entry, BoardNotes.NOTICES).stream().map(notice -> words.text("boards.notice." + notice));
+        return Stream.concat(back, notices).toList();
     }
 
     private List<JobPage.Link> links(BoardEntry entry) {

@@ -45,7 +45,7 @@ final class ReleaseLines {
 
     private Dated dated(BoardEntry entry) {
         String path = "/boards/" + entry.serial();
-        String used = rooms.board(entry.serial(), rooms.now()).entries().stream()
+        String used = rooms.board(entry.serial(), rooms.now()).standing().stream()
                 .filter(one -> one.says(BoardNotes.RELEASE, Integer.toString(entry.seq())))
                 .findFirst()
                 .map(one -> path + "/heats/" + one.seq())

@@ -53,7 +53,8 @@ final class TypePages {
                         .toList());
     }
 
-    private List<TypePage.Fact> facts(BoardType type, Instant now) {
+    /** What it bears in a bake, and what stays on it. */
+    List<TypePage.Fact> facts(BoardType type, Instant now) {
         List<TypePage.Fact> facts = new ArrayList<>();
         facts.add(fact("boards.type.bears", temperature(type.bears())));
         facts.add(fact("boards.type.limit", temperature(type.bakeLimit())));

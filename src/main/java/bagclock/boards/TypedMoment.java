@@ -16,8 +16,7 @@ final class TypedMoment {
      * runs is now, and the minute of the board's last entry is that entry's moment.
      */
     static Optional<Instant> of(Entered sent, String name, BoardView view, Instant now) {
-        Optional<Instant> last =
-                view.entries().stream().map(BoardEntry::happenedAt).reduce((first, second) -> second);
+        Optional<Instant> last = view.last().map(BoardEntry::happenedAt);
         return sent.pastTime(name, now)
                 .map(at -> isMinuteOf(now, at) ? now : at)
                 .map(at -> last.filter(before -> isMinuteOf(before, at) && at.isBefore(before))

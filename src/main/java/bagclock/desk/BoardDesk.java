@@ -43,6 +43,7 @@ public final class BoardDesk {
     private final BoardGathering gathering;
     private final BoardRegister register;
     private final BoardLedger ledger;
+    private final BoardUndoing items = new BoardUndoing();
 
     BoardDesk(
             Desk desk,
@@ -173,7 +174,7 @@ public final class BoardDesk {
         } else if (at.isAfter(now)) {
             return Optional.of(Refusal.of(Reason.HAPPENED_IN_FUTURE, at, now));
         }
-        return entries.stream()
+        return BoardEntry.standing(entries).stream()
                 .reduce((first, last) -> last)
                 .filter(last -> at.isBefore(last.happenedAt()))
                 .map(last -> Refusal.of(Reason.BEFORE_LAST_ENTRY, at, last.happenedAt()));
@@ -186,6 +187,44 @@ public final class BoardDesk {
                 ? note.header().happenedAt()
                 : entries.get(entries.size() - 1).stamp().recordedAt();
         return Refusal.of(Reason.BOARD_CHANGED_MEANWHILE, note.serial(), who, when);
+    }
+
+    /**
+     * Takes back the newest entry that counts, with all that it meant for the items; or refuses it with every reason, as
+     * when something that was told of an item since then rests on it.
+     *
+     * @param basedOn number of the newest entry that the person saw
+     */
+    public Outcome<BoardEntry> takeBack(Command.Header header, String serial, int basedOn, Instant now) {
+        Instant recordedAt = now.truncatedTo(ChronoUnit.MILLIS);
+        try {
+            return database.inTransaction(tx -> takeBack(tx, header, new Last(serial, basedOn), recordedAt));
+        } catch (Turned turned) {
+            return new Outcome.Refused<>(turned.refusals);
+        }
+    }
+
+    /** The newest entry as a person saw it. */
+    private record Last(String serial, int basedOn) {}
+
+    private Outcome<BoardEntry> takeBack(Transaction tx, Command.Header header, Last last, Instant now) {
+        List<BoardEntry> entries = ledger.entries(tx, last.serial());
+        Optional<BoardEntry> back = BoardEntry.standing(entries).stream().reduce((first, second) -> second);
+        Map<String, String> told = Map.of(
+                BoardNotes.CORRECTS,
+                back.map(entry -> Integer.toString(entry.seq())).orElse(""));
+        BoardNote note = new BoardNote(
+                new Command.Header(header.who(), now, header.key()),
+                last.serial(),
+                last.basedOn(),
+                BoardEntry.Kind.TAKEN_BACK,
+                told,
+                Optional.empty(),
+                back.map(entry -> items.undoing(tx, entry, header)).orElse(List.of()));
+        boolean again = ledger.byKey(tx, header.key()).isPresent();
+        return again || back.isPresent()
+                ? record(tx, note, now)
+                : Outcome.refused(Refusal.of(Reason.NOTHING_TO_TAKE_BACK));
     }
 
     /** The answer that was acted on, and what it rests on. */

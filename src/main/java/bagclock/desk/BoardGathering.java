@@ -12,6 +12,7 @@ import bagclock.core.heat.BoardQuestion.Location;
 import bagclock.core.heat.HeatPlan.Purpose;
 import bagclock.core.quantity.Celsius;
 import bagclock.core.standard.Part;
+import bagclock.ledger.BoardEntry;
 import bagclock.ledger.BoardLedger;
 import bagclock.ledger.Item;
 import bagclock.ledger.Ledger;
@@ -120,7 +121,7 @@ final class BoardGathering {
             this.type = known.flatMap(fact -> boards.type(tx, fact.fact().type(), ask.at()))
                     .map(fact -> noted("board type " + fact.fact().number(), fact));
             Instant moment = ask.at();
-            this.state = BoardState.of(boardLedger.entries(tx, ask.serial()).stream()
+            this.state = BoardState.of(BoardEntry.standing(boardLedger.entries(tx, ask.serial())).stream()
                     .filter(entry -> !entry.happenedAt().isAfter(moment))
                     .toList());
             Versioned<HouseRules> house = register.houseRules(tx, ask.at());

@@ -26,7 +26,7 @@ public final class BoardState {
         entries.forEach(this::take);
     }
 
-    /** Adds up entries, oldest first. */
+    /** Adds up the entries that count, oldest first. */
     public static BoardState of(List<BoardEntry> entries) {
         return new BoardState(entries);
     }

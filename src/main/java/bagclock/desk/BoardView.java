@@ -29,7 +29,17 @@ public record BoardView(
 
     /** What stands in its ledger. */
     public BoardState state() {
-        return BoardState.of(entries);
+        return BoardState.of(standing());
+    }
+
+    /** The entries that count, oldest first. */
+    public List<BoardEntry> standing() {
+        return BoardEntry.standing(entries);
+    }
+
+    /** The newest entry that counts: the one that can be taken back. */
+    public Optional<BoardEntry> last() {
+        return standing().stream().reduce((first, second) -> second);
     }
 
     /** The newest entry's number, 0 for none. */

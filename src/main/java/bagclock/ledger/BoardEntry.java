@@ -1,9 +1,12 @@
 package bagclock.ledger;
 
 import java.time.Instant;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * One line of a board's ledger.
@@ -33,7 +36,9 @@ public record BoardEntry(
         BAKE_ENDED,
         HEATED,
         RELEASED,
-        JOB_CLOSED
+        JOB_CLOSED,
+        /** An earlier entry did not happen, see {@link BoardNotes#CORRECTS}. */
+        TAKEN_BACK
     }
 
     /** Keeps its own copy. */
@@ -49,6 +54,23 @@ public record BoardEntry(
     /** Whether it says this under a name. */
     public boolean says(String name, String text) {
         return text.equals(told.get(name));
+    }
+
+    /** Those that count: neither taken back nor the taking back of another. */
+    public static List<BoardEntry> standing(List<BoardEntry> entries) {
+        Set<String> gone = entries.stream()
+                .filter(entry -> entry.kind() == Kind.TAKEN_BACK)
+                .flatMap(entry -> entry.say(BoardNotes.CORRECTS).stream())
+                .collect(Collectors.toSet());
+        return entries.stream()
+                .filter(entry -> entry.kind() != Kind.TAKEN_BACK)
+                .filter(entry -> !gone.contains(Integer.toString(entry.seq())))
+                .toList();
+    }
+
+    /** The key of the number-th entry that an item's ledger got with an entry of a board. */
+    public static String itemKey(String serial, int seq, int number) {
+        return "board/" + serial + "/" + seq + "/" + number;
     }
 
     static Map<String, String> sorted(Map<String, String> told) {

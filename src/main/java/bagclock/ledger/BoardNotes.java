@@ -59,5 +59,8 @@ public final class BoardNotes {
     /** A line for each zone: its code, how many readings, the last of them. */
     public static final String READINGS = "readings";
 
+    /** Number of the entry that was taken back. */
+    public static final String CORRECTS = "corrects";
+
     private BoardNotes() {}
 }

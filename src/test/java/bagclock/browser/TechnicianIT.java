@@ -74,6 +74,30 @@ class TechnicianIT extends Journey {
         fits(390);
     }
 
+    /** Outside a job: into the oven, out again, and the way back from a slip. */
+    @Test
+    void aBoardIsBakedAndASlipTakenBack() {
+        signIn(new NewContextOptions().setViewportSize(390, 844), "Rework technician");
+        open("/boards/HQB-0204");
+        page.getByRole(AriaRole.LINK, new GetByRoleOptions().setName("Bake the board"))
+                .click();
+        assertThat(page.locator("main")).containsText("What may be baked how hot");
+        page.getByLabel("Oven", new com.microsoft.playwright.Page.GetByLabelOptions().setExact(true))
+                .selectOption("OVEN-3");
+        page.getByLabel("Set-point").fill("90");
+        press("The board is in the oven");
+        assertThat(page.locator("#setPoint-error")).containsText("not known to bear this");
+        Accessibility.check(page);
+        fits(390);
+        page.getByLabel("all the same").check();
+        press("The board is in the oven");
+        assertThat(page.getByRole(AriaRole.STATUS)).containsText("The board is in the oven");
+        press("It did not happen");
+        assertThat(page.getByRole(AriaRole.STATUS)).containsText("Taken back");
+        assertThat(page.locator("main")).containsText("at 90.0 °C. Taken back, does not count.");
+        fits(390);
+    }
+
     @ParameterizedTest
     @CsvSource({"390, LIGHT", "1280, DARK", "2560, LIGHT"})
     void thePagesFitAndAreAccessible(int width, ColorScheme scheme) {
@@ -104,6 +128,8 @@ class TechnicianIT extends Journey {
         "390, DARK, /boards/HQB-0117",
         "390, LIGHT, /boards/HQB-0204/heat?profile=none",
         "1280, DARK, /boards/HQB-0204/jobs/1",
+        "390, DARK, /boards/HQB-0117/bake",
+        "1280, LIGHT, /boards/HQB-0204/bake",
         "390, LIGHT, /boards/new",
         "390, LIGHT, /boards/rules",
         "390, DARK, /boards/releases",

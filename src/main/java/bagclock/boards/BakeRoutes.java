@@ -1,0 +1,129 @@
+package bagclock.boards;
+
+import bagclock.desk.BoardNote;
+import bagclock.desk.BoardView;
+import bagclock.desk.Command;
+import bagclock.ledger.BoardEntry.Kind;
+import bagclock.ledger.BoardNotes;
+import bagclock.platform.Entered;
+import bagclock.platform.Role;
+import bagclock.platform.Visit;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.BadRequestResponse;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.time.Instant;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Bakes of a board outside a job. */
+final class BakeRoutes {
+    private static final String PATH = "/boards/{serial}/bake";
+    private static final int LONGEST_KEY = 60;
+
+    private final Rooms rooms;
+    private final BoardWords words;
+    private final BakePages pages;
+
+    BakeRoutes(Rooms rooms) {
+        this.rooms = rooms;
+        this.words = rooms.words();
+        this.pages = new BakePages(rooms);
+    }
+
+    void register(RoutesConfig routes) {
+        routes.get(PATH, this::show, Role.signedIn());
+        routes.post(PATH, this::into, Rooms.WORKERS);
+        routes.post(PATH + "/end", this::out, Rooms.WORKERS);
+    }
+
+    /** One sending. */
+    private record Call(Context ctx, BoardView view, Entered sent, Instant now) {
+        Command.Header header(Instant at) {
+            return new Command.Header(Visit.of(ctx).signedIn().id(), at, sent.text(JobForms.KEY));
+        }
+
+        HeatActs acts(Instant at) {
+            return new HeatActs(view, header(at), "");
+        }
+
+        int seen() {
+            String seen = sent.text(JobForms.SEEN);
+            return seen.matches("\\d{1,9}") ? Integer.parseInt(seen) : 0;
+        }
+    }
+
+    private Call call(Context ctx) {
+        Instant now = rooms.now();
+        Call call = new Call(ctx, rooms.board(ctx.pathParam("serial"), now), Entered.of(ctx, words.texts()), now);
+        String key = call.sent().text(JobForms.KEY);
+        if (key.isEmpty() || key.length() > LONGEST_KEY) {
+            throw new BadRequestResponse();
+        }
+        return call;
+    }
+
+    private void show(Context ctx) {
+        Instant now = rooms.now();
+        BoardView view = rooms.board(ctx.pathParam("serial"), now);
+        rooms.pages().show(ctx, pages.page(view, Entered.of(Map.of(), words.texts()), List.of(), now));
+    }
+
+    private void into(Context ctx) {
+        Call call = call(ctx);
+        Optional<BakeForm.Into> into = new BakeForm(rooms, call.view(), call.sent()).into(call.now());
+        if (into.isEmpty()) {
+            refuse(call, List.of());
+            return;
+        }
+        Instant at = into.get().at();
+        note(call, at, Kind.BAKE_STARTED, into.get().told(), call.acts(at).bake(into.get()));
+    }
+
+    private void out(Context ctx) {
+        Call call = call(ctx);
+        Optional<BakeForm.Out> out = new BakeForm(rooms, call.view(), call.sent()).out(call.now());
+        if (out.isEmpty()) {
+            refuse(call, List.of());
+            return;
+        }
+        Instant at = out.get().at();
+        Map<String, String> told =
+                Map.of(BoardNotes.AT_TEMPERATURE, out.get().hours().toString());
+        note(call, at, Kind.BAKE_ENDED, told, call.acts(at).unbake(out.get().hours()));
+    }
+
+    private void note(Call call, Instant at, Kind kind, Map<String, String> told, HeatActs acts) {
+        BoardView view = call.view();
+        boolean goesIn = kind == Kind.BAKE_STARTED;
+        if (goesIn == view.state().running().isPresent()) {
+            refuse(call, List.of(words.text(goesIn ? "boards.bake.is-in" : "boards.bake.is-out")));
+            return;
+        }
+        BoardNote note = new BoardNote(
+                call.header(at),
+                view.serial(),
+                call.seen(),
+                kind,
+                new HashMap<>(told),
+                Optional.empty(),
+                acts.commands());
+        rooms.boards().record(note, call.now()).fold(entry -> done(call, kind), refusals -> {
+            refuse(call, words.refusals(refusals));
+            return false;
+        });
+    }
+
+    private static boolean done(Call call, Kind kind) {
+        String word = kind == Kind.BAKE_STARTED ? "baking" : "baked";
+        call.ctx().redirect("/boards/" + call.view().serial() + "?done=" + word, HttpStatus.SEE_OTHER);
+        return true;
+    }
+
+    /** The page as it stands now, with what was typed and why it was not taken. */
+    private void refuse(Call call, List<String> refusals) {
+        rooms.pages().refuse(call.ctx(), pages.page(call.view(), call.sent(), refusals, call.now()));
+    }
+}
