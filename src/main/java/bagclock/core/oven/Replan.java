@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * From what was planned to what will be: keeps what it can of a plan, takes in what is new at once, and may then make it
- * better at a price for each lot that it moves.
+ * From what was planned to what will be: keeps what it can of a plan and takes in what is new at once. To make it better at
+ * a price for each lot that is moved, see {@link ShopInMinutes#anchored}.
  */
 public final class Replan {
     private final ShopInMinutes minutes;
@@ -42,18 +42,6 @@ public final class Replan {
             sketch = more.get();
         }
         return new Found(sketch, new Decoder(problem).score(sketch), new Alone(problem).bounds());
-    }
-
-    /**
-     * A better plan that moves a lot only where it is worth it.
-     *
-     * @param price weighted time late that moving one lot must save
-     */
-    public Found steady(Plan before, Duration price, Planner engine, Budget budget) {
-        Problem anchored = minutes.anchored(before, price);
-        Found found = engine.improve(anchored, inserted(before).sketch(), budget);
-        Problem problem = minutes.problem();
-        return new Found(found.sketch(), new Decoder(problem).score(found.sketch()), new Alone(problem).bounds());
     }
 
     /** A lot that has another oven, or starts more than an hour earlier or later. */
