@@ -1,5 +1,7 @@
 package bagclock.boards;
 
+import bagclock.core.quantity.Celsius;
+import bagclock.core.standard.SiteLimits;
 import bagclock.platform.Entered;
 import bagclock.platform.Messages;
 import bagclock.register.BoardRules;
@@ -15,15 +17,23 @@ final class RulesForm {
     private static final String WITHIN = "within";
     private static final String REPLACEMENTS = "replacements";
     private static final String MONTHS = "months";
+    private static final String PEAK = "harmless";
+    private static final String ABOVE_90 = "above90";
     private static final double MS_PER_HOUR = 3_600_000;
     private static final int MOST_WITHIN_H = 8760;
     private static final int MOST_REPLACEMENTS = 9;
     private static final int MOST_MONTHS = 120;
+    private static final int COOLEST_PEAK = 50;
+    private static final int HOTTEST_TYPED = 500;
 
     private RulesForm() {}
 
     static Map<String, String> values(BoardRules rules, int version) {
         return Map.of(
+                PEAK,
+                plain(rules.limits().harmlessPeak().degrees()),
+                ABOVE_90,
+                hours(rules.limits().mostAbove90()),
                 WITHIN,
                 rules.useWithin().map(time -> hours(time)).orElse(""),
                 REPLACEMENTS,
@@ -35,8 +45,11 @@ final class RulesForm {
     }
 
     private static String hours(Duration time) {
-        double hours = time.toMillis() / MS_PER_HOUR;
-        return hours % 1 == 0 ? Long.toString((long) hours) : Double.toString(hours);
+        return plain(time.toMillis() / MS_PER_HOUR);
+    }
+
+    private static String plain(double number) {
+        return number % 1 == 0 ? Long.toString((long) number) : Double.toString(number);
     }
 
     /** The rules; empty when something is wrong, which is noted by field. */
@@ -45,9 +58,31 @@ final class RulesForm {
                 .map(hours -> Duration.ofMillis((long) Math.floor(hours * MS_PER_HOUR)));
         Optional<Integer> replacements = entered.count(REPLACEMENTS, 1, MOST_REPLACEMENTS);
         Optional<Integer> months = entered.count(MONTHS, 1, MOST_MONTHS);
+        Optional<SiteLimits> limits = limits(entered);
         return entered.isRefused()
                 ? Optional.empty()
-                : Optional.of(new BoardRules(months.orElseThrow(), within, replacements.orElseThrow()));
+                : Optional.of(
+                        new BoardRules(months.orElseThrow(), within, replacements.orElseThrow(), limits.orElseThrow()));
+    }
+
+    /** Stricter than the standard or the same; wider is refused. */
+    private static Optional<SiteLimits> limits(Entered entered) {
+        Optional<Celsius> peak = entered.number(PEAK, COOLEST_PEAK, HOTTEST_TYPED)
+                .map(Celsius::new)
+                .filter(one -> !refusedAbove(entered, PEAK, one.isAbove(SiteLimits.HARMLESS_PEAK)));
+        Optional<Duration> above90 = entered.number(ABOVE_90, 1, MOST_WITHIN_H)
+                .map(hours -> Duration.ofMillis((long) Math.floor(hours * MS_PER_HOUR)))
+                .filter(one -> !refusedAbove(entered, ABOVE_90, one.compareTo(SiteLimits.MOST_ABOVE_90) > 0));
+        return peak.isPresent() && above90.isPresent()
+                ? Optional.of(new SiteLimits(peak.get(), above90.get()))
+                : Optional.empty();
+    }
+
+    private static boolean refusedAbove(Entered entered, String name, boolean isWider) {
+        if (isWider) {
+            entered.refuse(name, entered.texts().messages().text("boards.rules." + name + ".wider"));
+        }
+        return isWider;
     }
 
     /** The fields with what was typed. */
@@ -55,7 +90,9 @@ final class RulesForm {
         return List.of(
                 input(entered, messages, WITHIN),
                 input(entered, messages, REPLACEMENTS),
-                input(entered, messages, MONTHS));
+                input(entered, messages, MONTHS),
+                input(entered, messages, PEAK),
+                input(entered, messages, ABOVE_90));
     }
 
     private static Input input(Entered entered, Messages messages, String name) {

@@ -1,8 +1,10 @@
 package bagclock.desk;
 
 import bagclock.core.heat.Answer;
+import bagclock.core.heat.BakeOffer;
 import bagclock.core.heat.Finding;
 import bagclock.core.heat.StepCode;
+import bagclock.core.heat.Verdict;
 import bagclock.core.standard.Citation;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -24,6 +26,13 @@ final class AnswerText {
         answer.floorLife().endsAt().ifPresent(end -> json.put("endsAt", end.toString()));
         ArrayNode reasons = json.putArray("reasons");
         answer.reasons().forEach(finding -> write(finding, reasons.addObject()));
+        if (answer.verdict() == Verdict.BAKE) {
+            ArrayNode bakes = json.putArray("bakes");
+            answer.bakes().stream()
+                    .filter(BakeOffer::isAllowed)
+                    .map(offer -> source(offer.citation()))
+                    .forEach(bakes::add);
+        }
         ArrayNode next = json.putArray("next");
         answer.next().stream().map(StepCode::name).forEach(next::add);
         return json.toString();

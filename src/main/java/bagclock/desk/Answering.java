@@ -3,8 +3,11 @@ package bagclock.desk;
 import bagclock.core.exposure.Zone;
 import bagclock.core.heat.Answer;
 import bagclock.core.heat.Assess;
+import bagclock.core.heat.BakeOffer;
 import bagclock.core.heat.HeatPlan;
 import bagclock.core.heat.Question;
+import bagclock.core.quantity.Celsius;
+import bagclock.core.standard.Citation;
 import bagclock.ledger.Ledger;
 import bagclock.ledger.Notes;
 import bagclock.platform.Transaction;
@@ -13,6 +16,7 @@ import bagclock.readings.LoggerProfile;
 import bagclock.register.Calibration;
 import bagclock.register.Register;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -72,6 +76,25 @@ final class Answering {
         known.note(Notes.READINGS, BoardGathering.readings(evidence));
         known.note(Notes.VERSIONS, standards.version(tx, at) + " " + evidence.versions());
         return answer;
+    }
+
+    /** The same for a transaction. */
+    Planning.Answers in(Transaction tx) {
+        return new Planning.Answers() {
+            @Override
+            public Answer note(String tag, HeatPlan plan, Lookup known) {
+                return Answering.this.note(tx, tag, plan, known);
+            }
+
+            /** A run counts by the hottest bake that is no hotter than its set-point. */
+            @Override
+            public Optional<Citation> bakeCell(String tag, Celsius setPoint, Instant at) {
+                return of(tx, tag, Optional.empty(), at).bakes().stream()
+                        .filter(offer -> !offer.temperature().isAbove(setPoint))
+                        .max(Comparator.comparing(BakeOffer::temperature))
+                        .map(BakeOffer::citation);
+            }
+        };
     }
 
     private Set<String> loggers(Transaction tx, Set<Zone> zones) {

@@ -95,7 +95,7 @@ final class ClockKeeping {
         private void refreshRows(String tag) {
             PartHistory history = gathering.of(tx, tag, now).history();
             List<ClockRow> fresh = new ArrayList<>();
-            for (Clocks.Worked worked : new Clocks(standards.at(tx, now), history, this::air).rows(tag)) {
+            for (Clocks.Worked worked : new Clocks(standards.tables(tx, now), history, this::air).rows(tag)) {
                 worked.lives().ifPresent(lives -> rows.keep(tx, lives));
                 fresh.add(worked.row());
             }

@@ -108,8 +108,7 @@ public final class Desk {
         if (before.isPresent()) {
             return again(command, before.get());
         }
-        Planning planning = new Planning(
-                tx, ledger, register, (tag, heat, known) -> answering.note(tx, tag, heat, known), openings);
+        Planning planning = new Planning(tx, ledger, register, answering.in(tx), openings);
         Plan plan = new Corrections(tx, ledger, register, planning).plan(command, now);
         if (!plan.refusals().isEmpty()) {
             return new Outcome.Refused<>(plan.refusals());
@@ -255,6 +254,7 @@ public final class Desk {
                 gathering.partType(tx, item.partType(), moment),
                 evidence.history(),
                 answering.of(tx, item.tag(), evidence, Optional.empty()),
+                standards.at(tx, moment).limits(),
                 HistoryLine.of(ledger.history(tx, item.tag())),
                 lists.children(tx, item.tag()));
     }
@@ -278,7 +278,7 @@ public final class Desk {
     /** A row that shows the past, or has outlived itself, is worked out for the page that shows it. */
     private ItemRow replayed(Transaction tx, ItemRow row, Instant moment) {
         PartHistory history = gathering.of(tx, row.item().tag(), moment).history();
-        return row.with(new Clocks(standards.at(tx, moment), history, zone -> Optional.empty()).counting());
+        return row.with(new Clocks(standards.tables(tx, moment), history, zone -> Optional.empty()).counting());
     }
 
     /** The parts on a board, by location. */
@@ -291,10 +291,10 @@ public final class Desk {
         return database.read(tx -> standards.at(tx, moment));
     }
 
-    /** How far the answers acted on in a period rest on cells that nobody has compared by its end. */
+    /** How far the heats and bakes of a period rest on cells that nobody has compared by its end. */
     public Decided decided(Instant startInclusive, Instant endExclusive) {
-        return database.read(tx ->
-                Decided.of(ledger.heatsBetween(tx, startInclusive, endExclusive), standards.at(tx, endExclusive)));
+        return database.read(tx -> Decided.of(
+                ledger.heatsAndBakesBetween(tx, startInclusive, endExclusive), standards.at(tx, endExclusive)));
     }
 
     /** The newest entries of a person, newest first. */

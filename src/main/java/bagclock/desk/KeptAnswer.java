@@ -21,19 +21,22 @@ import java.util.Optional;
  * @param until clear: the heat had to end by then; wait: when it would mend itself
  * @param usedHours of {@code totalHours}; 0 without a total
  * @param totalHours empty if unlimited or none
+ * @param bakeCells the cells of the bakes that were asked for; none unless the verdict is bake
  */
 public record KeptAnswer(
         Verdict verdict,
         Optional<Instant> until,
         BigDecimal usedHours,
         Optional<BigDecimal> totalHours,
-        List<Reason> reasons) {
+        List<Reason> reasons,
+        List<String> bakeCells) {
     private static final JsonMapper JSON = JsonMapper.builder().build();
     private static final String DEGREES = " C";
 
     /** Keeps its own copy. */
     public KeptAnswer {
         reasons = List.copyOf(reasons);
+        bakeCells = List.copyOf(bakeCells);
     }
 
     /**
@@ -60,12 +63,15 @@ public record KeptAnswer(
             JsonNode json = JSON.readTree(text);
             List<Reason> reasons = new ArrayList<>();
             json.path("reasons").forEach(reason -> reasons.add(reason(reason)));
+            List<String> bakeCells = new ArrayList<>();
+            json.path("bakes").forEach(cell -> bakeCells.add(cell.asText()));
             return new KeptAnswer(
                     verdict(json.path("verdict").asText()),
                     text(json, "until").map(Instant::parse),
                     text(json, "usedHours").map(BigDecimal::new).orElse(BigDecimal.ZERO),
                     text(json, "totalHours").map(BigDecimal::new),
-                    reasons);
+                    reasons,
+                    bakeCells);
         } catch (JsonProcessingException failure) {
             throw new IllegalStateException("no kept answer: " + text, failure);
         }

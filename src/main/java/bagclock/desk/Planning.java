@@ -7,8 +7,10 @@ import bagclock.core.exposure.Zone;
 import bagclock.core.heat.Answer;
 import bagclock.core.heat.HeatPlan;
 import bagclock.core.heat.Release;
+import bagclock.core.quantity.Celsius;
 import bagclock.core.quantity.RelativeHumidity;
 import bagclock.core.standard.CarrierLimit;
+import bagclock.core.standard.Citation;
 import bagclock.ledger.Act;
 import bagclock.ledger.Draft;
 import bagclock.ledger.Item;
@@ -52,19 +54,23 @@ final class Planning {
     private final Transaction tx;
     private final Ledger ledger;
     private final Register register;
-    private final HeatRecord heats;
+    private final Answers answers;
     private final OpeningAir openings;
 
-    /** Notes the answer for a heat. */
-    interface HeatRecord {
+    /** What is acted on. */
+    interface Answers {
+        /** Notes the answer for a heat. */
         Answer note(String tag, HeatPlan plan, Lookup known);
+
+        /** The cell that says how long a bake must last; empty where the part has no bake so cool. */
+        Optional<Citation> bakeCell(String tag, Celsius setPoint, Instant at);
     }
 
-    Planning(Transaction tx, Ledger ledger, Register register, HeatRecord heats, OpeningAir openings) {
+    Planning(Transaction tx, Ledger ledger, Register register, Answers answers, OpeningAir openings) {
         this.tx = tx;
         this.ledger = ledger;
         this.register = register;
-        this.heats = heats;
+        this.answers = answers;
         this.openings = openings;
     }
 
@@ -208,6 +214,8 @@ final class Planning {
         oven.filter(o -> !o.reaches(start.setPoint()))
                 .ifPresent(o -> known.refuse(Reason.SET_POINT_OUT_OF_RANGE, start.setPoint(), o.lowest(), o.highest()));
         Optional<RelativeHumidity> shown = start.humidityShown().or(() -> oven.flatMap(KnownPlace.BakeOven::holds));
+        answers.bakeCell(start.tag(), start.setPoint(), at(start))
+                .ifPresent(cell -> known.note(Notes.BAKE_CELL, AnswerText.source(cell)));
         return known.plan(start, new Event.BakeStarted(at(start), start.setPoint(), shown));
     }
 
@@ -275,7 +283,7 @@ final class Planning {
 
     private Plan heat(Command.Heat heat, Lookup known) {
         HeatPlan plan = heat.plan().startingAt(at(heat));
-        Answer answer = heats.note(heat.tag(), plan, known);
+        Answer answer = answers.note(heat.tag(), plan, known);
         new Releases(ledger.history(tx, heat.tag()))
                 .open(plan, answer)
                 .ifPresent(release -> known.note(Notes.RELEASE, Integer.toString(release.seq())));
@@ -290,7 +298,7 @@ final class Planning {
         if (release.why().isBlank() || release.why().length() > LONGEST_WHY) {
             known.refuse(Reason.TEXT_MISSING, Notes.WHY);
         }
-        Answer answer = heats.note(release.tag(), release.plan(), known);
+        Answer answer = answers.note(release.tag(), release.plan(), known);
         if (!Release.isPossible(answer)) {
             known.refuse(Reason.RELEASE_NOT_POSSIBLE);
         }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.stream.Stream;
 
 /**
  * The ledger of all items. Nothing in it is ever changed; a second writer of the same entry gets
@@ -187,9 +188,11 @@ public final class Ledger {
         return entries.recordedBetween(tx, startInclusive, endExclusive);
     }
 
-    /** Heats recorded in a period, oldest first. */
-    public List<Entry> heatsBetween(Transaction tx, Instant startInclusive, Instant endExclusive) {
-        return entries.recordedBetween(tx, "heated", startInclusive, endExclusive);
+    /** Heats recorded in a period, oldest first, then the bakes begun. */
+    public List<Entry> heatsAndBakesBetween(Transaction tx, Instant startInclusive, Instant endExclusive) {
+        return Stream.of("heated", "bake-started")
+                .flatMap(act -> entries.recordedBetween(tx, act, startInclusive, endExclusive).stream())
+                .toList();
     }
 
     /** What is wrong with an item's chain; empty if every entry is as it was written. */

@@ -35,6 +35,9 @@ public final class Notes {
     /** Versions of the facts that the answer was worked out from. */
     public static final String VERSIONS = "versions";
 
+    /** The table cell that says how long a bake must last, as kept answers name cells. */
+    public static final String BAKE_CELL = "bake-cell";
+
     /** How the time at temperature is known: chart, told, or door to door less the declared heat-up. */
     public static final String TIME_FROM = "time-from";
 

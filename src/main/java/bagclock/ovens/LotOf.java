@@ -67,8 +67,10 @@ final class LotOf {
         } else if (view.item().board().isPresent()) {
             return offer.time();
         }
-        Duration left = BakeOffer.MOST_ABOVE_90.minus(
-                Tally.of(view.partType().fact().part(), view.timeline(), now).bakedAbove90());
+        Duration left = view.limits()
+                .mostAbove90()
+                .minus(Tally.of(view.partType().fact().part(), view.timeline(), now)
+                        .bakedAbove90());
         Duration borne = most.compareTo(left) > 0 ? left : most;
         return borne.compareTo(offer.time()) < 0 ? offer.time() : borne;
     }

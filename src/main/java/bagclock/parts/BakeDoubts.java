@@ -17,15 +17,16 @@ import java.util.Optional;
 
 /** The maker's bakes against the table, the limit of 96 h above 90 C (J-STD-033D, clause 4.2.7; S7) and each other. */
 final class BakeDoubts {
-    private static final Duration MOST_ABOVE_90 = Duration.ofHours(96);
     private static final Celsius COUNTED_ABOVE = new Celsius(90);
 
     private final Part part;
     private final List<BakeTimes.Row> rows;
+    private final Duration mostAbove90;
     private final List<Doubt> found = new ArrayList<>();
 
-    private BakeDoubts(Part part, List<BakeTimes.Row> rows) {
+    private BakeDoubts(Part part, List<BakeTimes.Row> rows, Duration mostAbove90) {
         this.part = part;
+        this.mostAbove90 = mostAbove90;
         this.rows = rows;
     }
 
@@ -33,7 +34,7 @@ final class BakeDoubts {
         List<BakeTimes.Row> rows = level.filter(Level::hasFloorLife)
                 .map(one -> new BakeTimes(standard, part.body()).rows(one, BakeColumn.OVER_72H))
                 .orElse(List.of());
-        BakeDoubts doubts = new BakeDoubts(part, rows);
+        BakeDoubts doubts = new BakeDoubts(part, rows, standard.limits().mostAbove90());
         part.maker().bakes().forEach(doubts::bake);
         doubts.alone(level);
         return doubts.found;
@@ -51,8 +52,8 @@ final class BakeDoubts {
             doubt(Code.BAKE_WITHOUT_HUMIDITY, temperature);
         }
         Duration all = part.prior().bakedAbove90().plus(bake.time());
-        if (temperature.isAbove(COUNTED_ABOVE) && all.compareTo(MOST_ABOVE_90) > 0) {
-            doubt(Code.BAKE_NEVER_ALLOWED, temperature, all);
+        if (temperature.isAbove(COUNTED_ABOVE) && all.compareTo(mostAbove90) > 0) {
+            doubt(Code.BAKE_NEVER_ALLOWED, temperature, all, mostAbove90);
         }
         bake.carrierLimit()
                 .filter(temperature::isAbove)

@@ -1,5 +1,7 @@
 package bagclock.register;
 
+import bagclock.core.quantity.Celsius;
+import bagclock.core.standard.SiteLimits;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
@@ -15,7 +17,9 @@ record BoardRulesRow(
         String sortKey,
         int profileMonths,
         @Nullable Long useWithinMs,
-        int mostReplacements) {
+        int mostReplacements,
+        double harmlessPeakC,
+        long mostAbove_90Ms) {
     /** There is one of them. */
     static final String ID = "site";
 
@@ -29,13 +33,18 @@ record BoardRulesRow(
                 ID,
                 rules.profileMonths(),
                 rules.useWithin().map(Duration::toMillis).orElse(null),
-                rules.mostReplacements());
+                rules.mostReplacements(),
+                rules.limits().harmlessPeak().degrees(),
+                rules.limits().mostAbove90().toMillis());
     }
 
     Versioned<BoardRules> fact() {
         return new Versioned<>(
                 new BoardRules(
-                        profileMonths, Optional.ofNullable(useWithinMs).map(Duration::ofMillis), mostReplacements),
+                        profileMonths,
+                        Optional.ofNullable(useWithinMs).map(Duration::ofMillis),
+                        mostReplacements,
+                        new SiteLimits(new Celsius(harmlessPeakC), Duration.ofMillis(mostAbove_90Ms))),
                 new Version(version, validFrom, recordedAt, who));
     }
 }

@@ -20,6 +20,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Puts tables into words. */
 final class TablePages {
@@ -163,15 +164,20 @@ final class TablePages {
     /** Where a corrected cell contradicts a neighbour. */
     private List<String> doubts(Cell cell, List<Cell> all) {
         boolean corrected = is(cell, Status.SITE) && !isAsShipped(cell);
-        return (corrected ? LifeDoubts.of(cell, all) : List.<LifeDoubts.Doubt>of())
-                .stream()
-                        .map(doubt -> messages.text(
-                                "tables.doubt." + doubt.by().name(),
-                                label(doubt.longer().key()),
-                                doubt.longer().value(),
-                                label(doubt.milder().key()),
-                                doubt.milder().value()))
-                        .toList();
+        if (!corrected) {
+            return List.of();
+        }
+        return Stream.concat(
+                        LifeDoubts.of(cell, all).stream()
+                                .map(doubt -> doubt(doubt.by(), doubt.longer(), doubt.milder())),
+                        BakeDoubts.of(cell, all).stream()
+                                .map(doubt -> doubt(doubt.by(), doubt.shorter(), doubt.easier())))
+                .toList();
+    }
+
+    private String doubt(Enum<?> by, Cell one, Cell other) {
+        return messages.text(
+                "tables.doubt." + by.name(), label(one.key()), one.value(), label(other.key()), other.value());
     }
 
     private SheetPage.Grid grid(Layout.Grid grid, String compare, Optional<Entered> entered) {

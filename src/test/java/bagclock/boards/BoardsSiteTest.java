@@ -366,15 +366,31 @@ class BoardsSiteTest {
         HttpResponse<String> refused = engineer.submit(path, path, "within", "soon", "replacements", "0", "months", "");
         assertThat(refused.statusCode()).isEqualTo(422);
         assertThat(Jsoup.parse(refused.body()).select(".error").eachAttr("id"))
-                .containsExactly("within-error", "replacements-error", "months-error");
+                .containsExactly(
+                        "within-error", "replacements-error", "months-error", "harmless-error", "above90-error");
 
-        sent(engineer.submit(path, path, "within", "12,5", "replacements", "2", "months", "12"));
+        sent(engineer.submit(
+                path, path, "within", "12,5", "replacements", "2", "months", "12", "harmless", "200", "above90", "96"));
         assertThat(engineer.page(path).select("main").text()).contains("Version 1", "by Process engineer");
         assertThat(engineer.page(path).select("#within").val()).isEqualTo("12.5");
         assertThat(technician().page("/boards/types/HQB-S1").select("main").text())
                 .contains("12.5 h");
-        HttpResponse<String> late =
-                engineer.post(path, "csrf", csrf, "basedOn", seen, "within", "1", "replacements", "1", "months", "1");
+        HttpResponse<String> late = engineer.post(
+                path,
+                "csrf",
+                csrf,
+                "basedOn",
+                seen,
+                "within",
+                "1",
+                "replacements",
+                "1",
+                "months",
+                "1",
+                "harmless",
+                "150",
+                "above90",
+                "10");
         assertThat(late.statusCode()).isEqualTo(422);
         assertThat(Jsoup.parse(late.body()).select("[role=alert]").text()).contains("Somebody else changed the rules");
     }

@@ -3,6 +3,7 @@ package bagclock.core.exposure;
 import bagclock.core.quantity.Celsius;
 import bagclock.core.standard.CarrierLimit;
 import bagclock.core.standard.Part;
+import bagclock.core.standard.SiteLimits;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -21,7 +22,7 @@ import java.util.stream.Stream;
  */
 public record Tally(Duration bakedAbove90, int bakes, int passes, CarrierLimit carrier, List<Event.BakeStarted> runs) {
     /** A body at or below this temperature makes no pass and no harm (J-STD-033D, rework clause). */
-    public static final Celsius HARMLESS_PEAK = new Celsius(200);
+    private static final Celsius HARMLESS_PEAK = SiteLimits.HARMLESS_PEAK;
 
     private static final Celsius COUNTED_ABOVE = new Celsius(90);
 

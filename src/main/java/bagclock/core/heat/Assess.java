@@ -6,6 +6,7 @@ import bagclock.core.exposure.Place;
 import bagclock.core.exposure.Tally;
 import bagclock.core.quantity.Celsius;
 import bagclock.core.standard.Level;
+import bagclock.core.standard.SiteLimits;
 import bagclock.core.standard.Standard;
 import java.math.BigDecimal;
 import java.time.Duration;
@@ -21,6 +22,7 @@ import java.util.stream.Stream;
  * give the same answer at any time.
  */
 public final class Assess {
+    private final SiteLimits limits;
     private final Question question;
     private final Optional<HeatPlan> heat;
     private final CountingRating counting;
@@ -30,6 +32,7 @@ public final class Assess {
     private final List<BakeOffer> offers;
 
     private Assess(Standard standard, Question question) {
+        this.limits = standard.limits();
         PartHistory history = question.history();
         this.question = question;
         this.heat = question.heat();
@@ -64,6 +67,7 @@ public final class Assess {
             findings.add(0, clearBecause());
         }
         findings.addAll(Notices.of(question.history(), folded, counting));
+        findings.addAll(bySite());
         findings.sort(Finding.STRICTEST_FIRST);
         List<Assumption> assumed = Assumptions.of(question, counting);
         return new Answer(
@@ -125,7 +129,26 @@ public final class Assess {
     }
 
     private boolean spared() {
-        return heat.filter(HeatPlan::sparesThePart).isPresent();
+        return heat.filter(plan -> plan.sparesThePart(limits.harmlessPeak())).isPresent();
+    }
+
+    /** Where the site's stricter limit decides, and the standard's would not, that is said. */
+    private List<Finding> bySite() {
+        List<Finding> named = new ArrayList<>();
+        boolean byPeak = !spared()
+                && !scrapped()
+                && heat.filter(plan -> plan.sparesThePart(SiteLimits.HARMLESS_PEAK))
+                        .isPresent();
+        if (byPeak) {
+            named.add(Finding.of(FindingCode.SITE_PEAK_LIMIT, limits.harmlessPeak()));
+        }
+        boolean byHours = offers.stream()
+                .flatMap(offer -> offer.bars().stream())
+                .anyMatch(bar -> bar.code() == BakeOffer.BarCode.SITE_HOURS_ABOVE_90);
+        if (byHours) {
+            named.add(Finding.of(FindingCode.SITE_BAKE_LIMIT, limits.mostAbove90()));
+        }
+        return named;
     }
 
     private boolean scrapped() {

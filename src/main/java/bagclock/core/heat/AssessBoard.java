@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** The answer for a board: its worst part's, over those that will pass 200 C, with the bakes that the board bears. */
+/** The answer for a board: its worst part's, over those that will pass 200 C or the site's lower limit, with the bakes that the board bears. */
 public final class AssessBoard {
     private static final BigDecimal UNLIMITED_HOURS = BigDecimal.valueOf(Long.MAX_VALUE);
 
@@ -60,7 +60,11 @@ public final class AssessBoard {
     private Judged judge(Location location) {
         Assess assess = Assess.prepare(standard, BoardLocations.question(asked, location));
         Answer answer = withReplacements(assess.answer(), location);
-        return new Judged(location, assess, answer, BoardLocations.counts(asked, location));
+        return new Judged(
+                location,
+                assess,
+                answer,
+                BoardLocations.counts(asked, location, standard.limits().harmlessPeak()));
     }
 
     private Answer withReplacements(Answer answer, Location location) {

@@ -12,6 +12,7 @@ import bagclock.core.standard.Citation;
 import bagclock.core.standard.Level;
 import bagclock.core.standard.MakerBake;
 import bagclock.core.standard.Part;
+import bagclock.core.standard.SiteLimits;
 import bagclock.core.standard.Standard;
 import bagclock.core.standard.Status;
 import java.time.Duration;
@@ -22,9 +23,6 @@ import java.util.Optional;
 
 /** The bakes that a part has, and which of them part, carrier and earlier bakes allow. */
 final class BakeMenu {
-    /** Hours above 90 C that a part may see in all (J-STD-033D, clause 4.2.7; S7). */
-    static final Duration MOST_ABOVE_90 = Duration.ofHours(96);
-
     private static final Celsius COUNTED_ABOVE = new Celsius(90);
 
     private final Standard standard;
@@ -115,15 +113,23 @@ final class BakeMenu {
         } else if (temperature.isAbove(limit.get())) {
             bars.add(new Bar(BarCode.PART_LIMIT, limit.get()));
         }
-        boolean tooLong = tally.bakedAbove90().plus(time).compareTo(MOST_ABOVE_90) > 0;
-        if (temperature.isAbove(COUNTED_ABOVE) && tooLong) {
-            bars.add(new Bar(BarCode.HOURS_ABOVE_90, tally.bakedAbove90()));
+        if (temperature.isAbove(COUNTED_ABOVE)) {
+            tooLong(tally.bakedAbove90().plus(time)).ifPresent(bars::add);
         }
         if (part.maker().maxBakes().isPresent()
                 && tally.bakes() >= part.maker().maxBakes().getAsInt()) {
             bars.add(new Bar(BarCode.NUMBER_OF_BAKES, part.maker().maxBakes().getAsInt()));
         }
         return bars;
+    }
+
+    /** The standard's limit is named before the site's own. */
+    private Optional<Bar> tooLong(Duration all) {
+        Duration most = standard.limits().mostAbove90();
+        if (all.compareTo(SiteLimits.MOST_ABOVE_90) > 0) {
+            return Optional.of(new Bar(BarCode.HOURS_ABOVE_90, tally.bakedAbove90()));
+        }
+        return all.compareTo(most) > 0 ? Optional.of(new Bar(BarCode.SITE_HOURS_ABOVE_90, most)) : Optional.empty();
     }
 
     private Bar carrierBar() {

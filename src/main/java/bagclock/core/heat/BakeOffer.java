@@ -17,9 +17,6 @@ import java.util.Optional;
  */
 public record BakeOffer(
         Celsius temperature, Duration time, Optional<RelativeHumidity> maxHumidity, List<Bar> bars, Citation citation) {
-    /** What a part bears above 90 C, all bakes together. */
-    public static final Duration MOST_ABOVE_90 = BakeMenu.MOST_ABOVE_90;
-
     /** Keeps its own copy. */
     public BakeOffer {
         bars = List.copyOf(bars);
@@ -43,6 +40,8 @@ public record BakeOffer(
         PART_LIMIT_UNKNOWN,
         /** Limit: hours above 90 C so far (duration). */
         HOURS_ABOVE_90,
+        /** Limit: what this site allows above 90 C in all, less than the standard does (duration). */
+        SITE_HOURS_ABOVE_90,
         /** Limit: how often it may be baked. */
         NUMBER_OF_BAKES,
         /** The edges of the array are not known. */

@@ -4,11 +4,11 @@ import bagclock.core.Outcome;
 import bagclock.core.Refusal;
 import bagclock.core.exposure.Event;
 import bagclock.core.exposure.PartHistory;
-import bagclock.core.exposure.Tally;
 import bagclock.core.exposure.Timeline;
 import bagclock.core.heat.BoardQuestion.Fate;
 import bagclock.core.heat.BoardQuestion.Location;
 import bagclock.core.heat.HeatPlan.Purpose;
+import bagclock.core.quantity.Celsius;
 import bagclock.core.standard.CarrierLimit;
 import java.time.Duration;
 import java.time.Instant;
@@ -94,10 +94,14 @@ public final class BoardLocations {
         return fate == Fate.REMOVED_REUSE ? Purpose.REMOVAL_REUSE : Purpose.PLACEMENT;
     }
 
-    /** It will pass 200 C: by its measured peak, by an unknown peak, or because the whole board is heated. */
-    static boolean counts(BoardQuestion asked, Location location) {
-        boolean local =
-                asked.heat().filter(heat -> heatAt(heat, location).isLocal()).isPresent();
-        return !local || Tally.isPass(location.peakBody());
+    /**
+     * It will pass 200 C: by its measured peak, by an unknown peak, or because the whole board is heated.
+     *
+     * @param harmless 200 C, or a site's lower limit
+     */
+    static boolean counts(BoardQuestion asked, Location location, Celsius harmless) {
+        return asked.heat()
+                .filter(heat -> heatAt(heat, location).sparesThePart(harmless))
+                .isEmpty();
     }
 }

@@ -57,7 +57,9 @@ public enum FindingCode {
     CHECK_SOLDERABILITY(Verdict.CLEAR, "common practice above 24 months", Status.INFERENCE),
     RENEW_DESICCANT(Verdict.CLEAR, "J-STD-033D, humidity indicator card, 5 % spot", Status.SEEN),
     MAKERS_BAKE(Verdict.CLEAR, "the maker's rule for the part", Status.SEEN),
-    LOCATION_REPLACED(Verdict.CLEAR, "site rule; common practice warns at the second replacement", Status.INFERENCE);
+    LOCATION_REPLACED(Verdict.CLEAR, "site rule; common practice warns at the second replacement", Status.INFERENCE),
+    SITE_PEAK_LIMIT(Verdict.CLEAR, "limit of this site, stricter than the 200 C of J-STD-033D, rework", Status.SITE),
+    SITE_BAKE_LIMIT(Verdict.CLEAR, "limit of this site, stricter than the 96 h of J-STD-033D, clause 4.2", Status.SITE);
 
     private final Verdict brings;
     private final String source;

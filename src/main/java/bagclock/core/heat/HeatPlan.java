@@ -1,6 +1,5 @@
 package bagclock.core.heat;
 
-import bagclock.core.exposure.Tally;
 import bagclock.core.quantity.Celsius;
 import java.time.Duration;
 import java.time.Instant;
@@ -72,8 +71,12 @@ public record HeatPlan(
                 .orElse(false);
     }
 
-    /** Local heat that keeps the body at or below 200 C: moisture is no bar (J-STD-033D, rework clause). */
-    public boolean sparesThePart() {
-        return isLocal() && !Tally.isPass(peakBody);
+    /**
+     * Local heat that keeps the body at or below a peak: moisture is no bar (J-STD-033D, rework clause).
+     *
+     * @param harmless 200 C, or a site's lower limit
+     */
+    public boolean sparesThePart(Celsius harmless) {
+        return isLocal() && peakBody.filter(peak -> !peak.isAbove(harmless)).isPresent();
     }
 }

@@ -66,7 +66,7 @@ final class Steps {
             case CARRIER -> StepCode.CHANGE_CARRIER;
             case PART_LIMIT_UNKNOWN -> StepCode.ENTER_BAKE_LIMIT;
             case MEASURE_EDGES -> StepCode.MEASURE_EDGES;
-            case PART_LIMIT, HOURS_ABOVE_90, NUMBER_OF_BAKES, OTHER_PART -> StepCode.ASK_ENGINEER;
+            case PART_LIMIT, HOURS_ABOVE_90, SITE_HOURS_ABOVE_90, NUMBER_OF_BAKES, OTHER_PART -> StepCode.ASK_ENGINEER;
         };
     }
 }

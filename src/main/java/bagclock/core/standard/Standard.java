@@ -25,6 +25,7 @@ public final class Standard {
     private final List<Cited<Optional<Integer>>> restFigures;
     private final Classification leadFree;
     private final Classification tinLead;
+    private final SiteLimits limits;
 
     private Standard(Edition edition, TableFiles files) {
         this.edition = edition;
@@ -41,6 +42,22 @@ public final class Standard {
                 files.sheet(Table.CLASSIFICATION_LEAD_FREE).values(CellText::celsius));
         this.tinLead = Classification.tinLead(
                 files.sheet(Table.CLASSIFICATION_TIN_LEAD).values(CellText::celsius));
+        this.limits = SiteLimits.RULES;
+    }
+
+    private Standard(Standard tables, SiteLimits limits) {
+        this.edition = tables.edition;
+        this.files = tables.files;
+        this.floorLives = tables.floorLives;
+        this.derating = tables.derating;
+        this.userBakes = tables.userBakes;
+        this.largeArrayBakes = tables.largeArrayBakes;
+        this.bakeLimits = tables.bakeLimits;
+        this.supplierBakes = tables.supplierBakes;
+        this.restFigures = tables.restFigures;
+        this.leadFree = tables.leadFree;
+        this.tinLead = tables.tinLead;
+        this.limits = limits;
     }
 
     /** Reads the files of an edition; refuses with {@link BrokenTable} what is not exactly as it must be. */
@@ -49,11 +66,21 @@ public final class Standard {
     }
 
     /**
-     * The edition with a site's own values; values given to an earlier call are forgotten. Refuses with
-     * {@link IllegalArgumentException} a cell that is not there and a text that its table can't hold.
+     * The edition with a site's own values and the standard's limits; values given to an earlier call are forgotten.
+     * Refuses with {@link IllegalArgumentException} a cell that is not there and a text that its table can't hold.
      */
     public Standard with(SiteValues site) {
         return new Standard(edition, TableFiles.read(edition).with(site));
+    }
+
+    /** The same tables with a site's own limits; limits given to an earlier call are forgotten. */
+    public Standard within(SiteLimits limits) {
+        return new Standard(this, limits);
+    }
+
+    /** The limits that count: the standard's, or the site's stricter ones. */
+    public SiteLimits limits() {
+        return limits;
     }
 
     /** The edition that every answer rests on. */

@@ -45,7 +45,7 @@ class BoardLawsTest {
                 draws.below(3));
     }
 
-    private static BoardQuestion draw(Draws draws) {
+    static BoardQuestion draw(Draws draws) {
         RandomCase first = draws.draw();
         List<Location> locations = new ArrayList<>();
         for (int i = 1 + draws.below(3); i > 0; i--) {
