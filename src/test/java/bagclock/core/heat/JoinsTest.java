@@ -157,4 +157,64 @@ class JoinsTest {
                 joined(Story.of(four).toFloor(0).stored(0, 5), 8, Story.of(four).toFloor(2));
         assertThat(Told.used(dry.answer(18))).isCloseTo(16, EXACT);
     }
+
+    /** A life that ended outside the table has ended for both, though exactly the whole of it is used. */
+    @Test
+    void aLifeThatEndedOutsideTheTableHasEndedForBoth() {
+        Story hot = level3().toFloor(0).toZone(10, "oven room").toZone(10.1, "bench");
+        Answer answer = joined(level3().read("oven room", 10, 36, 50).toFloor(8), 11, hot)
+                .answer(11);
+
+        assertThat(answer.verdict()).isEqualTo(Verdict.BAKE);
+    }
+
+    /** What the answer rests on is what either rests on. */
+    @Test
+    void whatEitherRestsOnIsTold() {
+        Story elsewhere = level3().toZone(0, "shed");
+        Story logged = level3().logged("bench", 0, 24, 25, 50).toFloor(0);
+        assertThat(logged.answer(20).has(FindingCode.AIR_DECLARED)).isFalse();
+        assertThat(joined(logged, 20, elsewhere).answer(20).has(FindingCode.AIR_DECLARED))
+                .isTrue();
+
+        Story unread = level3().logged("bench", 0, 24, 25, 50).nothingDeclared().toFloor(0);
+        assertThat(unread.answer(20).has(FindingCode.AIR_UNKNOWN)).isFalse();
+        assertThat(joined(unread, 20, level3().toZone(0, "shed")).answer(20).has(FindingCode.AIR_UNKNOWN))
+                .isTrue();
+    }
+
+    /** Level 2 may be at 5 to 10 %RH for a year in all: 7,996 h of one since its rest and 800 h after the join are more. */
+    @Test
+    void theLongerStayAt10PercentGoesOn() {
+        PartUnderTest two = PartUnderTest.level("2");
+        Story stored = joined(
+                        Story.of(two).toFloor(7980),
+                        8002,
+                        Story.of(two).opened(0).stored(1, 10))
+                .stored(8003, 10);
+
+        assertThat(stored.answer(8003 + 700).verdict()).isEqualTo(Verdict.CLEAR);
+        assertThat(stored.answer(8003 + 800).verdict()).isEqualTo(Verdict.BAKE);
+    }
+
+    @Test
+    void level6AboveTheLimitIsAboveItForBoth() {
+        PartUnderTest part = PartUnderTest.level("6").makersBake(70, 48).useWithin(10);
+        Story damp = Story.of(part).unknown(0).bake(1, 49, 70, 48).toZone(49, "shed");
+        Story dry = Story.of(part).read("shed", 49, 25, 70).read("shed", 51, 25, 50);
+        Answer answer = joined(dry.unknown(0).bake(1, 49, 70, 48), 52, damp).answer(53);
+
+        assertThat(Told.because(answer)).isEqualTo(FindingCode.LEVEL_6_ABOVE_30_60);
+        assertThat(Told.endsAt(answer)).contains(49.0);
+    }
+
+    @Test
+    void level1AboveTheLimitIsMentionedForBoth() {
+        PartUnderTest one = PartUnderTest.level("1");
+        Story warm = Story.of(one).toZone(0, "shed");
+        Story story = Story.of(one).read("shed", 0, 32, 50).toFloor(0);
+
+        assertThat(joined(story, 5, warm).answer(6).has(FindingCode.LEVEL_1_ABOVE_30_85))
+                .isTrue();
+    }
 }

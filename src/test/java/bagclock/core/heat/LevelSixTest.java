@@ -125,4 +125,24 @@ class LevelSixTest {
         assertThat(answer.verdict()).isEqualTo(Verdict.WAIT);
         assertThat(Told.until(answer)).contains(49.0);
     }
+
+    /** The label's time that is over says when it was, the damp air before it too. */
+    @Test
+    void itsEndIsTheFirstOfLabelTimeAndDampAir() {
+        Story over = Story.of(ruled()).opened(0).bake(1, 49, 70, 48);
+        assertThat(Told.endsAt(over.answer(60))).contains(55.0);
+
+        Story damp = Story.of(ruled())
+                .read("shed", 50, 25, 70)
+                .opened(0)
+                .bake(1, 49, 70, 48)
+                .toZone(51, "shed");
+        assertThat(Told.endsAt(damp.answer(60))).contains(51.0);
+        Story later = Story.of(ruled())
+                .read("shed", 50, 25, 70)
+                .opened(0)
+                .bake(1, 49, 70, 48)
+                .toZone(57, "shed");
+        assertThat(Told.endsAt(later.answer(60))).contains(55.0);
+    }
 }

@@ -2,6 +2,7 @@ package bagclock.core.proof;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.tuple;
 
 import bagclock.core.quantity.Celsius;
 import bagclock.core.quantity.RelativeHumidity;
@@ -120,6 +121,25 @@ class ChartProofTest {
         assertThat(proof.excursions()).extracting(Excursion::extreme).containsExactly(110.0, 120.0);
         assertThat(proof.excursions()).extracting(Excursion::isLong).containsExactly(true, false);
         assertThat(proof.missing(EIGHT_H)).contains(Duration.ofMinutes(480 - 3 * 99));
+    }
+
+    /** A cold oven holds damp air: humid spells are listed only where the load was warm, among the others by time. */
+    @Test
+    void humidSpellsAreListedWhereTheLoadWasWarm() {
+        ChartProof proof = proof(at90(true), Optional.of("60@40 140@4 10@7 390@4"), "70@40 300@92 20@80 200@92 10@40");
+
+        assertThat(proof.excursions())
+                .extracting(Excursion::channel, Excursion::kind, Excursion::extreme)
+                .containsExactly(tuple("RH", Excursion.Kind.HUMID, 7.0), tuple("probe 1", Excursion.Kind.BELOW, 80.0));
+        assertThat(proof.missing(Duration.ofHours(1))).isEmpty();
+    }
+
+    /** Whichever probe was cold, and in which order they are: the longest stretch between counts. */
+    @Test
+    void theLongestStretchBetweenColdSpellsOfAnyProbeCounts() {
+        ChartProof proof = proof(AT_125, Optional.empty(), "300@126 1@25 300@126", "100@126 1@25 500@126", "601@126");
+
+        assertThat(proof.time()).isEqualTo(Duration.ofMinutes(299));
     }
 
     @Test

@@ -75,6 +75,28 @@ class QuantitiesTest {
                 .isCloseTo(percent, within(0.2));
     }
 
+    /** Over ice below 0 C, WMO No. 8, annex 4.B (from memory); at and above 0 C it is a dew point. */
+    @ParameterizedTest
+    @CsvSource({
+        "25, -10, 8.224",
+        "25, -20, 3.268",
+        "25, -30, 1.203",
+        "25, -40, 0.407",
+        "25, 0, 19.341",
+        "20, 10, 52.561"
+    })
+    void humidityFollowsFromTheFrostPoint(double celsius, double frost, double percent) {
+        assertThat(DewPoint.humidityByFrost(new Celsius(celsius), new Celsius(frost))
+                        .percent())
+                .isCloseTo(percent, within(0.0006));
+    }
+
+    @Test
+    void aFrostPointAboveTheTemperatureIsRefused() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> DewPoint.humidityByFrost(new Celsius(-20), new Celsius(-10)));
+    }
+
     @Test
     void aDewPointAboveTheTemperatureIsRefused() {
         assertThatIllegalArgumentException().isThrownBy(() -> DewPoint.humidity(new Celsius(20), new Celsius(20.1)));
