@@ -1,9 +1,11 @@
 package bagclock.labels;
 
+import bagclock.register.HouseCustoms;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
-/** Codes in rows and columns on sheets of paper, each with its words beside it. */
+/** Codes in rows and columns on sheets of paper, each with its words beside it and a Code 128 below, if one is wanted. */
 final class CodeSheet {
     private static final double MARGIN = 12;
     private static final double CODE = 22;
@@ -18,19 +20,22 @@ final class CodeSheet {
     private final double width;
     private final double height;
 
-    private CodeSheet(Typeface type, double width, double height) {
+    private final OptionalDouble dot;
+
+    private CodeSheet(Typeface type, HouseCustoms usual) {
         this.type = type;
-        this.width = width;
-        this.height = height;
+        this.width = usual.sheet().width();
+        this.height = usual.sheet().height();
+        this.dot = usual.code().dot();
     }
 
     /** A code and what it means. */
     record Coded(String code, String words) {}
 
     /** As many sheets as it takes. */
-    static List<Drawing> of(Typeface type, List<Coded> codes, double width, double height) {
-        CodeSheet sheet = new CodeSheet(type, width, height);
-        int rows = (int) ((height - 2 * MARGIN) / ROW);
+    static List<Drawing> of(Typeface type, List<Coded> codes, HouseCustoms usual) {
+        CodeSheet sheet = new CodeSheet(type, usual);
+        int rows = (int) ((sheet.height - 2 * MARGIN) / ROW);
         List<Drawing> sheets = new ArrayList<>();
         for (int from = 0; from < codes.size(); from += rows * COLUMNS) {
             sheets.add(sheet.page(codes.subList(from, Math.min(codes.size(), from + rows * COLUMNS))));
@@ -50,7 +55,13 @@ final class CodeSheet {
             boxes.addAll(Matrix.of(coded.code(), x, y, CODE));
             double room = column - CODE - 2 * GAP;
             double end = set(lines, coded.words(), LARGE, new Slot(x + CODE + GAP, y, room));
-            set(lines, coded.code(), PLAIN, new Slot(x + CODE + GAP, end + 1, room));
+            double words = set(lines, coded.code(), PLAIN, new Slot(x + CODE + GAP, end + 1, room));
+            Bars.Room below = new Bars.Room(x, x + column, y + CODE + GAP);
+            dot.stream()
+                    .filter(one -> words <= below.top())
+                    .boxed()
+                    .flatMap(one -> Bars.of(coded.code(), one, below).stream())
+                    .forEach(bars -> boxes.addAll(bars.boxes()));
         }
         return new Drawing(width, height, lines, boxes);
     }

@@ -6,7 +6,7 @@ import bagclock.platform.Page;
 import java.util.List;
 
 /**
- * The site's choice of sizes, and whether the wall display is shown.
+ * The site's choice of sizes and codes, and whether the wall display is shown.
  *
  * @param basedOn the version that the form rests on
  * @param since who decided last and when; empty for nobody
@@ -21,6 +21,8 @@ public record CustomsPage(
         List<Choice> labels,
         Field sheet,
         List<Choice> sheets,
+        Field code,
+        List<Choice> codes,
         Field wall,
         List<Choice> walls)
         implements Page {

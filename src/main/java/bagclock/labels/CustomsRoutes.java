@@ -10,6 +10,7 @@ import bagclock.platform.Texts;
 import bagclock.platform.Visit;
 import bagclock.register.Change;
 import bagclock.register.HouseCustoms;
+import bagclock.register.LabelCode;
 import bagclock.register.LabelSize;
 import bagclock.register.SheetSize;
 import bagclock.register.Versioned;
@@ -24,13 +25,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** The site's choice of sizes, and whether the wall display is shown. */
+/** The site's choice of sizes and codes, and whether the wall display is shown. */
 final class CustomsRoutes {
     static final Set<Role> KEEPERS = Set.of(Role.ENGINEER, Role.ADMINISTRATOR);
     static final String PATH = "/labels/customs";
     private static final String ITEM = "item";
     private static final String BAG = "bag";
     private static final String SHEET = "sheet";
+    private static final String CODE = "code";
     private static final String WALL = "wall";
     private static final String BASED_ON = "basedOn";
     private static final String SHOWN = "shown";
@@ -43,6 +45,8 @@ final class CustomsRoutes {
     private final Messages messages;
     private final Texts texts;
     private final Clock clock;
+    private final LabelWords words;
+    private final Typeface type = new Typeface();
 
     CustomsRoutes(Desk desk, LabelStore store, Pages pages, Texts texts, Clock clock) {
         this.desk = desk;
@@ -51,6 +55,7 @@ final class CustomsRoutes {
         this.messages = texts.messages();
         this.texts = texts;
         this.clock = clock;
+        this.words = new LabelWords(texts);
     }
 
     void register(RoutesConfig routes) {
@@ -66,6 +71,7 @@ final class CustomsRoutes {
                 ITEM, customs.item().name(),
                 BAG, customs.bag().name(),
                 SHEET, customs.sheet().name(),
+                CODE, customs.code().name(),
                 WALL, customs.wallShown() ? SHOWN : HIDDEN);
         pages.show(ctx, page(Entered.of(values, texts), now.version().number(), ctx.queryParam("done") != null));
     }
@@ -76,6 +82,7 @@ final class CustomsRoutes {
         Optional<LabelSize> item = chosen(entered, ITEM, LabelSize.parse(entered.text(ITEM)));
         Optional<LabelSize> bag = chosen(entered, BAG, LabelSize.parse(entered.text(BAG)));
         Optional<SheetSize> sheet = chosen(entered, SHEET, SheetSize.parse(entered.text(SHEET)));
+        Optional<LabelCode> code = chosen(entered, CODE, LabelCode.parse(entered.text(CODE)));
         Optional<Boolean> wall = chosen(
                 entered,
                 WALL,
@@ -88,7 +95,12 @@ final class CustomsRoutes {
             return;
         }
         desk.keep(
-                new HouseCustoms(item.orElseThrow(), bag.orElseThrow(), sheet.orElseThrow(), wall.orElseThrow()),
+                new HouseCustoms(
+                        item.orElseThrow(),
+                        bag.orElseThrow(),
+                        sheet.orElseThrow(),
+                        code.orElseThrow(),
+                        wall.orElseThrow()),
                 new Change(now, now, Visit.of(ctx).signedIn().id(), basedOn));
         ctx.redirect(PATH + "?done", HttpStatus.SEE_OTHER);
     }
@@ -102,11 +114,17 @@ final class CustomsRoutes {
 
     private CustomsPage page(Entered entered, int basedOn, boolean done) {
         List<Choice> labels = Arrays.stream(LabelSize.values())
-                .map(size -> Choice.of(size.name(), words(size.width(), size.height())))
+                .map(size -> new Choice(size.name(), words(size.width(), size.height()), linear(size)))
                 .toList();
         List<Choice> sheets = Arrays.stream(SheetSize.values())
                 .map(size -> new Choice(
                         size.name(), messages.text("labels.sheet." + size.name()), words(size.width(), size.height())))
+                .toList();
+        List<Choice> codes = Arrays.stream(LabelCode.values())
+                .map(code -> new Choice(
+                        code.name(),
+                        messages.text("labels.code." + code.name()),
+                        messages.text("labels.code." + code.name() + ".note")))
                 .toList();
         List<Choice> walls = List.of(
                 new Choice(SHOWN, messages.text("labels.wall.shown"), messages.text("labels.wall.shown.note")),
@@ -125,8 +143,29 @@ final class CustomsRoutes {
                 labels,
                 entered.field(SHEET, messages.text("labels.customs.sheet")),
                 sheets,
+                entered.field(CODE, messages.text("labels.customs.code"), messages.text("labels.customs.code.hint")),
+                codes,
                 entered.field(WALL, messages.text("labels.customs.wall")),
                 walls);
+    }
+
+    /** Which tags leave room for a Code 128 on this size, at any of the printers. */
+    private String linear(LabelSize size) {
+        Bars.Room room = LabelDrawing.besideMatrix(size.width(), size.height());
+        int characters = Arrays.stream(LabelCode.values())
+                .flatMapToDouble(code -> code.dot().stream())
+                .mapToInt(dot -> Bars.characters(dot, room))
+                .min()
+                .orElse(0);
+        if (characters == 0) {
+            return messages.text("labels.linear.none");
+        }
+        LabelText wordy = words.wordy(clock.instant());
+        boolean isWordy = Arrays.stream(LabelCode.values())
+                .filter(code -> code.dot().isPresent())
+                .allMatch(code -> LabelDrawing.withBars(type, wordy, size.width(), size.height(), code.dot())
+                        .isPresent());
+        return messages.text(isWordy ? "labels.linear" : "labels.linear.few-words", characters);
     }
 
     private String words(double width, double height) {

@@ -2,9 +2,13 @@ package bagclock.labels;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
- * Lays a label out: the code at the left, beside it tag, sentence and lines, the caution across the foot. The type is as
+ * Lays a label out: the Data Matrix at the left, beside it the Code 128 if the site wants one, tag, sentence and lines, the
+ * caution across the foot. The type is as
  * large as the label allows.
  */
 final class LabelDrawing {
@@ -29,23 +33,41 @@ final class LabelDrawing {
     private final double width;
     private final double height;
 
-    private LabelDrawing(Typeface type, LabelText text, double width, double height) {
+    private final Optional<Bars> bars;
+
+    private LabelDrawing(Typeface type, LabelText text, double width, double height, Optional<Bars> bars) {
         this.type = type;
         this.text = text;
         this.width = width;
         this.height = height;
+        this.bars = bars;
     }
 
-    /** The label in millimetres; lines that don't fit at the smallest type are left out from the end. */
-    static Drawing of(Typeface type, LabelText text, double width, double height) {
+    /**
+     * The label in millimetres; lines that don't fit at the smallest type are left out from the end.
+     *
+     * @param dot of the printer that a Code 128 is for; it is left out where the label would lose a line by it
+     */
+    static Drawing of(Typeface type, LabelText text, double width, double height, OptionalDouble dot) {
+        return withBars(type, text, width, height, dot).orElseGet(() -> withMatrix(type, text, width, height));
+    }
+
+    /** The label with its Code 128; empty if it does not fit, or none is wanted. */
+    static Optional<Drawing> withBars(Typeface type, LabelText text, double width, double height, OptionalDouble dot) {
+        return dot.stream()
+                .boxed()
+                .flatMap(one -> Bars.of(text.tag(), one, besideMatrix(width, height)).stream())
+                .map(bars -> new LabelDrawing(type, text, width, height, Optional.of(bars)))
+                .flatMap(drawing -> drawing.drawn().stream())
+                .findFirst();
+    }
+
+    private static Drawing withMatrix(Typeface type, LabelText text, double width, double height) {
         LabelText rest = text;
         while (true) {
-            LabelDrawing drawing = new LabelDrawing(type, rest, width, height);
-            for (double scale = LARGEST_SCALE; scale >= SMALLEST_SCALE; scale -= STEP) {
-                List<Drawing.Line> lines = drawing.lines(scale);
-                if (drawing.fits(lines)) {
-                    return new Drawing(width, height, lines, drawing.code());
-                }
+            Optional<Drawing> drawing = new LabelDrawing(type, rest, width, height, Optional.empty()).drawn();
+            if (drawing.isPresent()) {
+                return drawing.get();
             }
             if (rest.lines().isEmpty()) {
                 throw new IllegalArgumentException("a label of " + width + " x " + height + " mm is too small");
@@ -58,18 +80,39 @@ final class LabelDrawing {
         }
     }
 
-    private double side() {
+    /** Where a Code 128 may stand on a label of this size: its quiet zones lie within the margin. */
+    static Bars.Room besideMatrix(double width, double height) {
+        return new Bars.Room(MARGIN + side(width, height), width - MARGIN, MARGIN);
+    }
+
+    private Optional<Drawing> drawn() {
+        for (double scale = LARGEST_SCALE; scale >= SMALLEST_SCALE; scale -= STEP) {
+            List<Drawing.Line> lines = lines(scale);
+            if (fits(lines)) {
+                return Optional.of(new Drawing(width, height, lines, codes()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static double side(double width, double height) {
         return Math.min(height * CODE_OF_HEIGHT, width * CODE_OF_WIDTH);
     }
 
-    private List<Drawing.Box> code() {
-        return Matrix.of(text.tag(), MARGIN, MARGIN, side());
+    private double side() {
+        return side(width, height);
+    }
+
+    private List<Drawing.Box> codes() {
+        List<Drawing.Box> matrix = Matrix.of(text.tag(), MARGIN, MARGIN, side());
+        return Stream.concat(matrix.stream(), bars.stream().flatMap(linear -> linear.boxes().stream()))
+                .toList();
     }
 
     private List<Drawing.Line> lines(double scale) {
         double x = MARGIN + side() + GAP;
         List<Drawing.Line> lines = new ArrayList<>();
-        double y = MARGIN;
+        double y = MARGIN + bars.map(linear -> linear.height() + GAP / 2).orElse(0.0);
         y = set(lines, text.tag(), TAG * scale, x, y);
         y = set(lines, text.sentence(), SENTENCE * scale, x, y);
         for (String line : text.lines()) {

@@ -13,6 +13,7 @@ import bagclock.platform.Role;
 import bagclock.platform.Texts;
 import bagclock.platform.Visit;
 import bagclock.register.HouseCustoms;
+import bagclock.register.LabelCode;
 import bagclock.register.LabelSize;
 import bagclock.register.SheetSize;
 import io.javalin.config.RoutesConfig;
@@ -68,7 +69,7 @@ public final class LabelRoutes {
     }
 
     /** Which labels, in which size. */
-    private record Asked(String kind, LabelSize size, List<String> tags) {
+    private record Asked(String kind, LabelSize size, LabelCode code, List<String> tags) {
         String query(LabelSize other) {
             return "kind=" + kind + "&size=" + other.name()
                     + tags.stream().map(tag -> "&tag=" + encoded(tag)).collect(Collectors.joining());
@@ -88,7 +89,7 @@ public final class LabelRoutes {
         LabelSize size = Optional.ofNullable(ctx.queryParam("size"))
                 .flatMap(LabelSize::parse)
                 .orElse(kind.equals(BAG) ? usual.bag() : usual.item());
-        return new Asked(kind, size, tags);
+        return new Asked(kind, size, usual.code(), tags);
     }
 
     private void labels(Context ctx, Asked asked) {
@@ -134,8 +135,12 @@ public final class LabelRoutes {
         ItemView view = desk.item(tag, now).orElseThrow(() -> new NotThere("no item " + tag));
         var history = desk.evidence(tag, now).history();
         LabelText text = asked.isBag() ? words.bag(view, history) : words.item(view, history);
-        Drawing drawing =
-                LabelDrawing.of(type, text, asked.size().width(), asked.size().height());
+        Drawing drawing = LabelDrawing.of(
+                type,
+                text,
+                asked.size().width(),
+                asked.size().height(),
+                asked.code().dot());
         return new Print(spoken(text), drawing);
     }
 
@@ -179,8 +184,8 @@ public final class LabelRoutes {
 
     private void codes(Context ctx) {
         Instant now = clock.instant();
-        SheetSize sheet = store.customs(now).fact().sheet();
-        List<Print> prints = sheets(sheet, now).stream()
+        HouseCustoms usual = store.customs(now).fact();
+        List<Print> prints = sheets(usual, now).stream()
                 .map(drawing -> new Print(
                         drawing.lines().stream().map(Drawing.Line::text).collect(Collectors.joining(" ")), drawing))
                 .toList();
@@ -190,7 +195,7 @@ public final class LabelRoutes {
                         messages.text("labels.codes"),
                         messages.text("labels.codes.lead"),
                         "",
-                        sheet.name(),
+                        usual.sheet().name(),
                         "/places/codes/pdf",
                         customs(ctx),
                         new Link("/climate", messages.text("menu.climate"), false),
@@ -206,18 +211,18 @@ public final class LabelRoutes {
 
     private void codesPdf(Context ctx) {
         Instant now = clock.instant();
-        List<Drawing> sheets = sheets(store.customs(now).fact().sheet(), now);
+        List<Drawing> sheets = sheets(store.customs(now).fact(), now);
         send(ctx, "codes", Pdf.of(messages.text("labels.codes"), sheets));
     }
 
-    private List<Drawing> sheets(SheetSize sheet, Instant now) {
+    private List<Drawing> sheets(HouseCustoms usual, Instant now) {
         List<CodeSheet.Coded> codes = Stream.concat(
                         store.places(now).stream().map(place -> new CodeSheet.Coded(place.code(), place.name())),
                         Arrays.stream(ActionCode.values())
                                 .map(action -> new CodeSheet.Coded(
                                         action.code(), messages.text("labels.action." + action.name()))))
                 .toList();
-        return CodeSheet.of(type, codes, sheet.width(), sheet.height());
+        return CodeSheet.of(type, codes, usual);
     }
 
     private static String encoded(String text) {

@@ -6,6 +6,7 @@ import bagclock.core.exposure.PartHistory;
 import bagclock.core.heat.Answer;
 import bagclock.core.heat.BakeOffer;
 import bagclock.core.heat.Verdict;
+import bagclock.core.quantity.Celsius;
 import bagclock.core.quantity.RelativeHumidity;
 import bagclock.core.standard.Level;
 import bagclock.core.standard.Rating;
@@ -67,6 +68,21 @@ final class LabelWords {
         String sentence = bag.map(one -> messages.text("labels.closed", texts.at(one.closedAt())))
                 .orElseGet(() -> messages.text("labels.not-closed"));
         return new LabelText(view.item().tag(), sentence, lines, messages.text("labels.caution.bag"));
+    }
+
+    /** A label of many words: an item in a closed bag, whose bake is told too. */
+    LabelText wordy(Instant now) {
+        String at = texts.at(now);
+        String bake =
+                messages.text("labels.bake.words", texts.span(IN_HOURS_UP_TO), texts.temperature(new Celsius(125)));
+        return new LabelText(
+                "R10014",
+                messages.text("labels.in-bag"),
+                List.of(
+                        messages.text("labels.part", "HQ-1001", messages.text("labels.pieces", 500), "3"),
+                        messages.text("labels.closed-shelf", at, at),
+                        messages.text("labels.bake.unpacked", bake)),
+                messages.text("labels.caution.item", at));
     }
 
     private String part(ItemView view) {

@@ -17,6 +17,7 @@ final class HouseCustomsStore {
             String itemLabel,
             String bagLabel,
             String sheet,
+            String labelCode,
             boolean wallShown) {
         Versioned<HouseCustoms> fact() {
             HouseCustoms usual = HouseCustoms.USUAL;
@@ -24,6 +25,7 @@ final class HouseCustomsStore {
                     LabelSize.parse(itemLabel).orElse(usual.item()),
                     LabelSize.parse(bagLabel).orElse(usual.bag()),
                     SheetSize.parse(sheet).orElse(usual.sheet()),
+                    LabelCode.parse(labelCode).orElse(usual.code()),
                     wallShown);
             return new Versioned<>(customs, new Version(version, validFrom, recordedAt, who));
         }
@@ -41,8 +43,8 @@ final class HouseCustomsStore {
             tx.handle()
                     .createUpdate("""
                             insert into house_customs_fact (version, valid_from, recorded_at, who, item_label, bag_label,
-                                sheet, wall_shown)
-                            values (:version, :validFrom, :recordedAt, :who, :item, :bag, :sheet, :wall)
+                                sheet, label_code, wall_shown)
+                            values (:version, :validFrom, :recordedAt, :who, :item, :bag, :sheet, :code, :wall)
                             """)
                     .bind("version", version.number())
                     .bind("validFrom", version.validFrom())
@@ -51,6 +53,7 @@ final class HouseCustomsStore {
                     .bind("item", customs.item().name())
                     .bind("bag", customs.bag().name())
                     .bind("sheet", customs.sheet().name())
+                    .bind("code", customs.code().name())
                     .bind("wall", customs.wallShown())
                     .execute();
         } catch (RuntimeException failure) {
@@ -64,7 +67,7 @@ final class HouseCustomsStore {
     Optional<Row> at(Transaction tx, Instant moment) {
         return tx.handle()
                 .createQuery("""
-                        select version, valid_from, recorded_at, who, item_label, bag_label, sheet, wall_shown
+                        select version, valid_from, recorded_at, who, item_label, bag_label, sheet, label_code, wall_shown
                         from house_customs_fact where valid_from <= :moment
                         order by valid_from desc, version desc limit 1
                         """)

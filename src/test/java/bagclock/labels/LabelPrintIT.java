@@ -36,6 +36,27 @@ class LabelPrintIT {
         }
     }
 
+    /** Even printed by the browser, whose points are none of the printer's dots, the Code 128 is read. */
+    @Test
+    void theCode128ComesOutOfThePageToo() {
+        try (Site site = DemoShop.open(CLOCK);
+                Browser browser = Browser.start()) {
+            Page page = browser.browser().newPage();
+            String root = "http://localhost:" + site.port();
+            page.navigate(root + "/sign-in");
+            page.locator("button[value=ENGINEER]").click();
+            page.navigate(root + "/labels/customs");
+            page.locator("label:has(input[name=code][value=LINEAR_300])").click();
+            page.locator("main button[type=submit]").click();
+            for (LabelSize size : LabelSize.values()) {
+                page.navigate(root + "/labels?size=" + size.name() + "&tag=T-418");
+                PrintedPage print = PrintedPage.of(page.pdf(new PdfOptions().setPreferCSSPageSize(true)), 0);
+                double right = 1.5 + Math.min(size.height() * 0.42, size.width() * 0.24);
+                assertThat(print.linear(right, 1, size.width() - right, 5)).isEqualTo("T-418");
+            }
+        }
+    }
+
     /** A browser rounds the sheet to whole points or pixels; the label on it stays exact. */
     private static void check(byte[] pdf, LabelSize size) throws Exception {
         try (PDDocument document = Loader.loadPDF(pdf)) {

@@ -25,6 +25,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Labels of the demonstration's items as they leave the printer: sizes, places, and the code read back. */
 class LabelSiteTest {
     private static final HandClock CLOCK = new HandClock(Instant.parse("2026-03-12T14:20:00Z"));
+    private static final String CUSTOMS = "/labels/customs";
     private static final List<String> TAGS = List.of("R-401", "T-411", "T-416", "T-418", "T-431", "T-443");
 
     private static Site site;
@@ -180,31 +181,56 @@ class LabelSiteTest {
     void anEngineerChoosesTheSizesForEveryone() {
         Visitor engineer = Visitor.ofDemo(site.port(), Role.ENGINEER);
         HttpResponse<String> refused = engineer.submit(
-                "/labels/customs",
-                "/labels/customs",
-                "item",
-                "W1_H1",
-                "bag",
-                "W100_H50",
-                "sheet",
-                "A4",
-                "wall",
-                "shown");
+                CUSTOMS, CUSTOMS, "item", "W1_H1", "bag", "W100_H50", "sheet", "A4", "code", "QR", "wall", "shown");
         assertThat(refused.statusCode()).isEqualTo(422);
-        assertThat(org.jsoup.Jsoup.parse(refused.body()).select("#item-error").text())
-                .isEqualTo("Choose one.");
+        assertThat(org.jsoup.Jsoup.parse(refused.body())
+                        .select("#item-error, #code-error")
+                        .eachText())
+                .containsExactly("Choose one.", "Choose one.");
         assertThat(clerk().get("/labels/customs").statusCode()).isEqualTo(403);
 
-        assertThat(choose(engineer, "W62_H29", "LETTER", "hidden").statusCode()).isEqualTo(303);
+        assertThat(choose(engineer, "W62_H29", "LETTER", "MATRIX", "hidden").statusCode())
+                .isEqualTo(303);
         assertThat(clerk().page("/items/R-401/label").select("svg.print").attr("width"))
                 .isEqualTo("62.0mm");
         assertThat(PrintedPage.of(pdf("/places/codes/pdf"), 0).width).isCloseTo(215.9, within(0.05));
         assertThat(new Visitor(site.port()).get("/wall").statusCode()).isEqualTo(404);
-        assertThat(choose(engineer, "W70_H36", "A4", "shown").statusCode()).isEqualTo(303);
+        assertThat(choose(engineer, "W70_H36", "A4", "MATRIX", "shown").statusCode())
+                .isEqualTo(303);
     }
 
-    private static HttpResponse<String> choose(Visitor engineer, String item, String sheet, String wall) {
+    @Test
+    void anEngineerChoosesACode128ForOldScanners() {
+        Visitor engineer = Visitor.ofDemo(site.port(), Role.ENGINEER);
+        Document form = engineer.page(CUSTOMS);
+        assertThat(form.select("input[name=code][checked]").attr("value")).isEqualTo("MATRIX");
+        assertThat(form.select("label:has(input[name=item][value=W51_H25])").text())
+                .contains("Code 128 for tags of up to 8 characters, if the label has few words");
+        assertThat(form.select("label:has(input[name=item][value=W70_H36])").text())
+                .endsWith("Code 128 for tags of up to 13 characters");
+        assertThat(form.text()).contains("keeps its Data Matrix only");
+
+        assertThat(choose(engineer, "W51_H25", "A4", "LINEAR_203", "shown").statusCode())
+                .isEqualTo(303);
+        assertThat(engineer.page(CUSTOMS).select("input[name=code][checked]").attr("value"))
+                .isEqualTo("LINEAR_203");
+        for (LabelSize size : LabelSize.values()) {
+            PrintedPage page = PrintedPage.of(pdf("/labels/pdf?size=" + size.name() + "&tag=T-418"), 0, 203.2);
+            double right = 1.5 + Math.min(size.height() * 0.42, size.width() * 0.24);
+            assertThat(page.linear(right, 1, size.width() - right, 5)).isEqualTo("T-418");
+        }
+        assertThat(PrintedPage.of(pdf("/labels/pdf?size=W51_H25&tag=R-401"), 0).text)
+                .as("not a word is lost to the code")
+                .contains("9 days at 40 °C and at most 5 % RH");
+        byte[] codes = pdf("/places/codes/pdf");
+        assertThat(PrintedPage.of(codes, 0, 203.2).linear(12, 37, 62, 4))
+                .isEqualTo(PrintedPage.of(codes, 0).code(11, 11, 24, 24));
+        assertThat(choose(engineer, "W70_H36", "A4", "MATRIX", "shown").statusCode())
+                .isEqualTo(303);
+    }
+
+    private static HttpResponse<String> choose(Visitor engineer, String item, String sheet, String code, String wall) {
         return engineer.submit(
-                "/labels/customs", "/labels/customs", "item", item, "bag", "W100_H50", "sheet", sheet, "wall", wall);
+                CUSTOMS, CUSTOMS, "item", item, "bag", "W100_H50", "sheet", sheet, "code", code, "wall", wall);
     }
 }
