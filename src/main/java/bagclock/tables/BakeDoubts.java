@@ -21,11 +21,18 @@ final class BakeDoubts {
 
     /** In what the neighbour is easier to dry; in the order in which a cell is named. */
     enum By {
-        THINNER,
-        LESS_SENSITIVE,
-        HOTTER,
+        THINNER(0),
+        LESS_SENSITIVE(1),
+        HOTTER(2),
         /** The table names the longer time first. */
-        SOONER
+        SOONER(3);
+
+        /** Where a cell names it, see {@link #places}. */
+        private final int place;
+
+        By(int place) {
+            this.place = place;
+        }
     }
 
     /** A cell that is shorter than its easier neighbour. */
@@ -37,7 +44,7 @@ final class BakeDoubts {
             return List.of();
         }
         return Stream.of(By.values())
-                .filter(by -> by.ordinal() < places(cell).size())
+                .filter(by -> by.place < places(cell).size())
                 .flatMap(by -> Stream.concat(
                         beside(cell, all, by, -1).map(easier -> new Doubt(cell, easier, by)),
                         beside(cell, all, by, 1).map(harder -> new Doubt(harder, cell, by))))
@@ -49,12 +56,12 @@ final class BakeDoubts {
     private static Stream<Cell> beside(Cell cell, List<Cell> all, By by, int side) {
         List<String> own = places(cell);
         List<String> order = order(cell.table(), all, by);
-        int at = order.indexOf(own.get(by.ordinal())) + side;
+        int at = order.indexOf(own.get(by.place)) + side;
         if (at < 0 || at >= order.size()) {
             return Stream.empty();
         }
         List<String> wanted = new ArrayList<>(own);
-        wanted.set(by.ordinal(), order.get(at));
+        wanted.set(by.place, order.get(at));
         return all.stream()
                 .filter(one -> one.table() == cell.table() && places(one).equals(wanted))
                 .limit(1);
@@ -65,7 +72,7 @@ final class BakeDoubts {
         Set<String> printed = new LinkedHashSet<>();
         all.stream()
                 .filter(one -> one.table() == table)
-                .forEach(one -> printed.add(places(one).get(by.ordinal())));
+                .forEach(one -> printed.add(places(one).get(by.place)));
         List<String> order = new ArrayList<>(printed);
         if (by == By.SOONER) {
             Collections.reverse(order);

@@ -210,10 +210,9 @@ class BakesSiteTest {
     /** A removal wrote on the part and gave it a tag; all of it is undone, and the job stands before the heat again. */
     @Test
     void aHeatOfAJobIsTakenBackWithAllThatItWroteOnItems() {
-        Visitor technician = shop.technician();
         String board = expiredBoard("TB-2", 125);
         bake(board, "125", 9);
-        technician = shop.technician();
+        Visitor technician = shop.technician();
         String job = shop.job(technician, "TB-2", "U1", OldPart.REUSE);
         shop.step(technician, job);
         String record = technician
