@@ -99,6 +99,23 @@ final class EntryStore {
                         """).bind("serial", serial).bind("tag", tag).execute();
     }
 
+    /** Notes that an item's label named a lot; once for each pair. */
+    void addLot(Transaction tx, String lot, String tag) {
+        tx.handle().createUpdate("""
+                        insert into item_lot (lot, tag) select cast(:lot as varchar(400)), cast(:tag as varchar(40))
+                        where not exists (select 1 from item_lot where lot = :lot and tag = :tag)
+                        """).bind("lot", lot).bind("tag", tag).execute();
+    }
+
+    /** Tags of items whose label may have named a lot. */
+    List<String> ofLot(Transaction tx, String lot) {
+        return tx.handle()
+                .createQuery("select tag from item_lot where lot = :lot order by tag")
+                .bind("lot", lot)
+                .mapTo(String.class)
+                .list();
+    }
+
     /** Tags of items of which parts may have gone to a board. */
     List<String> usedFor(Transaction tx, String serial) {
         return tx.handle()

@@ -141,8 +141,16 @@ public final class Ledger {
         entries.add(tx, entry);
         if (draft.act() instanceof Act.UsedUp used) {
             used.boards().stream().distinct().forEach(serial -> entries.addUse(tx, serial, draft.tag()));
+        } else if (draft.act() instanceof Act.Received received
+                && received.notes().containsKey(Notes.LOT)) {
+            entries.addLot(tx, received.notes().get(Notes.LOT), draft.tag());
         }
         return entry;
+    }
+
+    /** Tags of items that a label once gave this lot number; which stand is told by their entries. */
+    public List<String> ofLot(Transaction tx, String lot) {
+        return entries.ofLot(tx, lot);
     }
 
     /** Brings the copy of what the entries say up to date. */

@@ -106,6 +106,7 @@ final class ItemPages {
         if (item.where() == Item.Where.FLOOR || item.where() == Item.Where.CABINET) {
             acts.add(0, link(item, "/dry-pack", "stock.pack"));
         }
+        acts.add(link(item, "/lot", "stock.lot"));
         return acts;
     }
 

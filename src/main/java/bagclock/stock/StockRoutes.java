@@ -20,6 +20,7 @@ public final class StockRoutes {
     private final CountRoutes count;
     private final StockTakeRoutes takes;
     private final DryPackRoutes dryPack;
+    private final LotRoutes lots;
 
     /** Routes of one site. */
     public StockRoutes(Database database, Desk desk, Pages pages, Texts texts, Clock clock) {
@@ -42,6 +43,7 @@ public final class StockRoutes {
                 words,
                 clock);
         this.dryPack = new DryPackRoutes(desk, pages, words, clock);
+        this.lots = new LotRoutes(new LotStore(database), pages, words, clock);
     }
 
     /** Declares the routes. */
@@ -56,5 +58,6 @@ public final class StockRoutes {
         count.register(routes);
         takes.register(routes);
         dryPack.register(routes);
+        lots.register(routes);
     }
 }
