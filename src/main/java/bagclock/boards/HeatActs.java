@@ -113,18 +113,18 @@ final class HeatActs {
     }
 
     /**
-     * The part had no item: it gets one, with the history of the item that was used up for the board where one fits;
-     * otherwise what it went through before is not known.
+     * The part had no item: it gets one, with the history of the item that was used up for the board where one fits, and
+     * with what it went through on the board; what was before is not known otherwise.
      */
     private String received(BoardReply reply, BoardAsk ask, String job) {
         String tag = tag(ask.location() + "-" + job);
-        BoardSource source = reply.sources().get(ask.location());
-        if (source != null) {
-            commands.add(new Command.Recover(next(), tag, source, view.serial(), ask.location()));
-            return tag;
-        }
         String partNumber =
                 view.type().flatMap(type -> type.fact().partAt(ask.location())).orElse("");
+        BoardSource source = reply.sources().get(ask.location());
+        if (source != null) {
+            commands.add(new Command.Recover(next(), tag, partNumber, source, view.serial(), ask.location()));
+            return tag;
+        }
         Origin origin = new Origin.Unknown(Optional.empty());
         commands.add(new Command.Receive(next(), tag, partNumber, 1, Optional.empty(), origin));
         commands.add(new Command.Mount(next(), tag, view.serial(), ask.location(), Optional.empty()));

@@ -237,7 +237,7 @@ final class BoardGathering {
                 }
                 List<Event> before = use.map(this::before).orElse(List.of());
                 List<Event> events = state.eventsAt(location, before, enteredAt);
-                use.ifPresent(from -> sources.put(location, source(from, before, events)));
+                sources.put(location, source(use, before, events));
                 add(location, part, events, fate(location));
             }
         }
@@ -251,12 +251,16 @@ final class BoardGathering {
             return fitting.size() == 1 ? Optional.of(fitting.get(0)) : Optional.empty();
         }
 
-        private BoardSource source(BoardUses.Use use, List<Event> before, List<Event> events) {
+        /** Where no use is known the first event says so; it becomes the beginning. */
+        private BoardSource source(Optional<BoardUses.Use> use, List<Event> before, List<Event> events) {
+            Instant from =
+                    use.map(BoardUses.Use::at).orElseGet(() -> events.get(0).at());
+            List<Event> begun = use.isPresent() ? before : events.subList(0, 1);
             List<Event> since = Stream.concat(events.stream(), state.bakes().stream())
-                    .filter(event -> !event.at().isBefore(use.at()) && !before.contains(event))
+                    .filter(event -> !event.at().isBefore(from) && !begun.contains(event))
                     .sorted(Comparator.comparing(Event::at))
                     .toList();
-            return new BoardSource(use.tag(), use.seq(), use.at(), since);
+            return new BoardSource(use.map(found -> new BoardSource.Used(found.tag(), found.seq())), from, since);
         }
 
         private List<Event> before(BoardUses.Use use) {
@@ -295,6 +299,9 @@ final class BoardGathering {
         private void add(String name, Part part, List<Event> events, Fate fate) {
             Location location = new Location(name, part, events, peak(name), fate, false, state.replacements(name));
             boolean possible = BoardLocations.timeline(board, location).fold(good -> true, refusals -> false);
+            if (!possible) {
+                sources.remove(name);
+            }
             locations.add(
                     possible
                             ? location

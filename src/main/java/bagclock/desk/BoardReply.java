@@ -12,7 +12,7 @@ import java.util.SortedMap;
  *
  * @param notices what was missing
  * @param items tags of the items, by location
- * @param sources of the parts without an item whose history is known, by location
+ * @param sources of the parts without an item, by location; none where what was told of it can't all be true
  * @param versions of every fact, by its name
  * @param readings of each zone that counted: code, number of readings, the last one's time
  * @param sha256 over everything that the answer rests on, in hexadecimal

@@ -138,12 +138,15 @@ public sealed interface Command {
             implements Command {}
 
     /**
-     * A part whose item was used up for a board goes on under a tag of its own, with the item's history up to then.
+     * A part of a board goes on under a tag of its own: with the history of the item that was used up for the board, or
+     * where none is known with what it went through on the board.
      *
      * @param tag of the part from now on
+     * @param partNumber counts where no item is known
      * @param source where it came from and what it went through on the board
      */
-    record Recover(Header header, String tag, BoardSource source, String boardSerial, String location)
+    record Recover(
+            Header header, String tag, String partNumber, BoardSource source, String boardSerial, String location)
             implements Command {}
 
     /** Off the board. */

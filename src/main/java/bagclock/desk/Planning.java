@@ -252,19 +252,30 @@ final class Planning {
     private Plan recover(Command.Recover recover, Lookup known) {
         BoardSource source = recover.source();
         String tag = known.freshTag(recover.tag());
-        String partType = known.item(source.tag()).map(Item::partType).orElse("");
         known.text(Notes.BOARD, recover.boardSerial());
         known.note(Notes.LOCATION, recover.location());
+        Optional<String> parent = source.used().map(BoardSource.Used::tag);
+        String partType = parent.flatMap(known::item).map(Item::partType).orElse(recover.partNumber());
+        Act birth = source.used()
+                .<Act>map(used -> new Act.SplitFrom(used.tag(), used.seq(), 1))
+                .orElseGet(() -> ofUnknown(recover, known));
         Plan plan = known.plan(
-                new Draft(tag, source.usedAt(), new Act.SplitFrom(source.tag(), source.seq(), 1)),
+                new Draft(tag, source.from(), birth),
                 new Draft(
                         tag,
-                        source.usedAt(),
-                        new Act.Happened(new Event.Mounted(source.usedAt(), Optional.empty()), known.notes())));
+                        source.from(),
+                        new Act.Happened(new Event.Mounted(source.from(), Optional.empty()), known.notes())));
         for (Event event : plan.refusals().isEmpty() ? source.since() : List.<Event>of()) {
             plan = plan.with(new Draft(tag, event.at(), new Act.Happened(event, Map.of())));
         }
-        return plan.entering(new Plan.Fresh(tag, partType, Optional.of(source.tag())));
+        return plan.entering(new Plan.Fresh(tag, partType, parent));
+    }
+
+    /** Before the board's first entry nothing is known of it. */
+    private static Act ofUnknown(Command.Recover recover, Lookup known) {
+        known.partType(recover.partNumber());
+        Event origin = new Event.UnknownExposure(recover.source().from());
+        return new Act.Received(origin, recover.partNumber(), 1, new CarrierLimit.Unknown(), known.notes());
     }
 
     private Plan remove(Command.Remove remove, Lookup known) {

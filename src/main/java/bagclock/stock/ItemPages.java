@@ -12,6 +12,7 @@ import bagclock.desk.ItemView;
 import bagclock.ledger.Act;
 import bagclock.ledger.Entry;
 import bagclock.ledger.Item;
+import bagclock.ledger.Notes;
 import bagclock.platform.Texts;
 import bagclock.register.PartType;
 import java.math.RoundingMode;
@@ -150,7 +151,23 @@ final class ItemPages {
                         fact("stock.fact.life", words.text("stock.used-of", hours(life.usedHours()), hours(total)))));
         life.endsAt().ifPresent(end -> facts.add(fact("stock.fact.ends", texts.at(end, now))));
         facts.add(fact("stock.fact.received", texts.at(item.receivedAt(), now)));
+        offBoard(view).map(text -> fact("stock.fact.before", text)).ifPresent(facts::add);
         return facts;
+    }
+
+    /** A part that came off a board without an item: its heats before the first thing told of the board are not known. */
+    private Optional<String> offBoard(ItemView view) {
+        return view.lines().stream()
+                .filter(HistoryLine::stands)
+                .map(HistoryLine::entry)
+                .filter(entry -> entry.act() instanceof Act.Received received
+                        && received.notes().containsKey(Notes.BOARD))
+                .findFirst()
+                .map(entry -> words.text(
+                        "stock.fact.before.board",
+                        ((Act.Received) entry.act()).notes().get(Notes.BOARD),
+                        ((Act.Received) entry.act()).notes().getOrDefault(Notes.LOCATION, ""),
+                        texts.at(entry.happenedAt())));
     }
 
     private ItemPage.Fact fact(String key, String value) {
