@@ -8,9 +8,11 @@ import bagclock.climate.SensorRoutes;
 import bagclock.core.standard.Edition;
 import bagclock.core.standard.Standard;
 import bagclock.demo.HarrowQuay;
+import bagclock.demo.OvenRuns;
 import bagclock.desk.Desk;
 import bagclock.labels.LabelRoutes;
 import bagclock.ovens.OvensRoutes;
+import bagclock.ovens.ToldRun;
 import bagclock.parts.PartsRoutes;
 import bagclock.people.AccountRoutes;
 import bagclock.people.Accounts;
@@ -38,6 +40,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.staticfiles.Location;
 import io.javalin.json.JavalinJackson;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -116,7 +119,16 @@ public final class Site implements AutoCloseable {
     /** As {@link #start}, with the invented shop of the demonstration in it. */
     public static Site demo(Settings settings, Clock clock) {
         Site site = new Site(settings, Optional.empty(), clock);
-        HarrowQuay.open(site.desk, clock.instant());
+        Instant now = clock.instant();
+        HarrowQuay.open(site.desk, now);
+        site.ovens.keep(
+                OvenRuns.at(now).stream()
+                        .map(run -> new ToldRun(
+                                run.tags(),
+                                run.who(),
+                                run.chart().map(text -> new ToldRun.ChartText("tall-oven.csv", text))))
+                        .toList(),
+                now);
         return listening(site, settings, false);
     }
 

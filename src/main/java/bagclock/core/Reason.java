@@ -148,8 +148,6 @@ public enum Reason {
     SPANS_OVERLAP,
     /** Parts: tag, time it is needed by. */
     DUE_IS_PAST,
-    /** Parts: tag of a lot in the run, oven, time. */
-    RUN_CANNOT_BE_THERE,
     /** Parts: serial number. */
     BOARD_UNKNOWN,
     /** Parts: serial number, who wrote last, when. The page that was acted on shows an older state. */

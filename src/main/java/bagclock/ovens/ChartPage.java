@@ -13,6 +13,7 @@ import java.util.List;
  * @param run address of the run
  * @param problem why it can't be weighed; empty for none
  * @param proof at most one; none as long as something is open
+ * @param decides what an engineer has to decide; without a label for nothing
  */
 public record ChartPage(
         String title,
@@ -27,7 +28,8 @@ public record ChartPage(
         List<Choice> humidityChannels,
         List<String> found,
         List<String> faults,
-        List<ChartPart> proof)
+        List<ChartPart> proof,
+        Field decides)
         implements Page {
     @Override
     public String template() {

@@ -57,7 +57,17 @@ final class ChartPages {
                 shown.read().report().map(this::found).orElse(List.of()),
                 shown.read().report().map(this::faults).orElse(List.of()),
                 weighed.map(one -> chartWords.part(shown.load(), one, now)).stream()
-                        .toList());
+                        .toList(),
+                decides(shown.load(), weighed, entered));
+    }
+
+    /** Of a run that ended; of a load it is asked when it comes out. */
+    private Field decides(Load load, Optional<Charts.Weighed> weighed, Entered entered) {
+        boolean isAsked = load.outAt().isPresent()
+                && weighed.filter(one -> one.proof().isTooHot()).isPresent();
+        return isAsked
+                ? entered.field("decided", words.text("ovens.chart.decides"), words.text("ovens.ended.decides.hint"))
+                : Field.of("decided", "", "");
     }
 
     private static String action(Load load, LoggerFile file) {
@@ -80,7 +90,8 @@ final class ChartPages {
                 List.of(),
                 List.of(),
                 List.of(),
-                List.of());
+                List.of(),
+                none);
     }
 
     private String problem(ReadChart read) {

@@ -1,8 +1,9 @@
 package bagclock.ovens;
 
-import bagclock.core.proof.ChartProof;
 import bagclock.logfile.Layout;
 import bagclock.platform.Entered;
+import bagclock.platform.NotAllowed;
+import bagclock.platform.Page;
 import bagclock.platform.Pages;
 import bagclock.platform.Role;
 import bagclock.platform.Texts;
@@ -15,25 +16,38 @@ import io.javalin.http.HttpStatus;
 import io.javalin.http.UploadedFile;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
-/** The chart of a load: upload, what must be said, what it would prove, keeping it as proof and taking that back. */
+/**
+ * The chart of a load, or of a run that ended: upload, what must be said, what it would prove, keeping it as proof and
+ * taking that back. Of a run that ended it corrects the hours.
+ */
 final class ChartRoutes {
-    private static final String RUN = "/ovens/{code}/loads/{at}";
+    private static final String LOADS = "/ovens/{code}/loads/{at}";
+    private static final String RUNS = "/ovens/{code}/runs/{at}";
     private static final String FILE = "file";
+    private static final String DECIDED = "decided";
 
     private final Ovens ovens;
     private final Charts charts;
     private final RunPages runPages;
+    private final EndedPages endedPages;
+    private final EndedRuns ended;
+    private final LateProof late;
     private final ChartPages words;
     private final Pages pages;
     private final Texts texts;
     private final Clock clock;
 
-    ChartRoutes(Ovens ovens, RunPages runPages, Pages pages, Texts texts, Clock clock) {
+    ChartRoutes(Ovens ovens, EndedPages endedPages, Pages pages, Texts texts, Clock clock) {
         this.ovens = ovens;
+        this.runPages = endedPages.runPages();
         this.charts = runPages.charts();
-        this.runPages = runPages;
+        this.endedPages = endedPages;
+        this.ended = endedPages.runs();
+        this.late = endedPages.late();
         this.words = new ChartPages(runPages.words(), runPages.chartWords(), texts);
         this.pages = pages;
         this.texts = texts;
@@ -41,11 +55,19 @@ final class ChartRoutes {
     }
 
     void register(RoutesConfig routes) {
-        routes.post(RUN + "/charts", this::upload, Role.signedIn());
-        routes.get(RUN + "/charts/{id}", this::show, Role.signedIn());
-        routes.post(RUN + "/charts/{id}/look", this::look, Role.signedIn());
-        routes.post(RUN + "/charts/{id}/keep", this::keep, Role.signedIn());
-        routes.post(RUN + "/charts/{id}/take-back", this::takeBack, Role.signedIn());
+        for (String run : List.of(LOADS, RUNS)) {
+            routes.post(run + "/charts", this::upload, Role.signedIn());
+            routes.get(run + "/charts/{id}", this::show, Role.signedIn());
+            routes.post(run + "/charts/{id}/look", this::look, Role.signedIn());
+            routes.post(run + "/charts/{id}/keep", this::keep, Role.signedIn());
+            routes.post(run + "/charts/{id}/take-back", this::takeBack, Role.signedIn());
+        }
+    }
+
+    private Load load(Context ctx, Instant now) {
+        return ctx.path().contains("/runs/")
+                ? ended.load(ctx.pathParam("code"), RunRoutes.moment(ctx), now)
+                : RunRoutes.load(ctx, ovens, now);
     }
 
     private static String who(Context ctx) {
@@ -54,13 +76,10 @@ final class ChartRoutes {
 
     private void upload(Context ctx) {
         Instant now = clock.instant();
-        Load load = RunRoutes.load(ctx, ovens, now);
+        Load load = load(ctx, now);
         UploadedFile file = ctx.uploadedFile(FILE);
         if (file == null || file.size() == 0) {
-            Entered entered = Entered.of(RunRoutes.usual(load, now, runPages.words(), texts), texts);
-            entered.refuse(FILE, texts.messages().text("climate.file.choose"));
-            RunPages.Told told = RunPages.Told.fresh(RunRoutes.places(ovens.store(), now));
-            pages.refuse(ctx, runPages.run(load, entered, told, now));
+            pages.refuse(ctx, withoutFile(load, now));
             return;
         }
         String name = file.filename().isBlank() ? load.oven().name() : file.filename();
@@ -68,12 +87,20 @@ final class ChartRoutes {
         ctx.redirect(OvenPages.href(load) + "/charts/" + kept.id(), HttpStatus.SEE_OTHER);
     }
 
+    private Page withoutFile(Load load, Instant now) {
+        Entered entered = Entered.of(RunRoutes.usual(load, now, runPages.words(), texts), texts);
+        entered.refuse(FILE, texts.messages().text("climate.file.choose"));
+        return load.outAt().isPresent()
+                ? endedPages.page(load, entered, List.of(), now)
+                : runPages.run(load, entered, RunPages.Told.fresh(RunRoutes.places(ovens.store(), now)), now);
+    }
+
     /** One look at a chart. */
     private record Look(Load load, LoggerFile file, Optional<Layout> layout, Instant now) {}
 
     private Look at(Context ctx) {
         Instant now = clock.instant();
-        Load load = RunRoutes.load(ctx, ovens, now);
+        Load load = load(ctx, now);
         LoggerFile file = charts.store().file(load, ctx.pathParam("id"));
         return new Look(load, file, charts.layout(file), now);
     }
@@ -99,8 +126,7 @@ final class ChartRoutes {
     }
 
     private Charts.Weighed weigh(Look look, ReadChart read) {
-        ChartProof.Stay stay = new ChartProof.Stay(look.load().loadedAt(), look.now());
-        return charts.weigh(look.load(), look.file(), read, stay, look.now());
+        return charts.weigh(look.load(), look.file(), read, look.load().outAt().orElse(look.now()), look.now());
     }
 
     /** With what was said so far. */
@@ -137,19 +163,42 @@ final class ChartRoutes {
             pages.refuse(ctx, page(look, look.layout().get(), read, entered));
             return;
         }
+        boolean decided = entered.isChecked(DECIDED);
+        if (decided && !Visit.of(ctx).signedIn().isOneOf(RunRoutes.DECIDES)) {
+            throw new NotAllowed("what was too hot waits for an engineer");
+        }
         Load load = look.load();
+        List<String> refused = correct(look, read, new LateProof.Word(who(ctx), decided, look.now()));
+        if (load.outAt().isPresent() && !refused.isEmpty()) {
+            pages.refuse(ctx, endedPages.page(load, Entered.of(Map.of(), texts), refused, look.now()));
+            return;
+        }
         ProofRow.Head head = new ProofRow.Head(load.oven().code(), load.loadedAt(), look.now(), who(ctx));
         charts.store().add(ProofRow.of(head, look.file().id(), read.answers()));
         ctx.redirect(OvenPages.href(load), HttpStatus.SEE_OTHER);
     }
 
+    /** What of the run is out by now: all of it, or what was taken out before. */
+    private List<String> correct(Look look, ReadChart read, LateProof.Word word) {
+        Load load = look.load();
+        return ended.find(load.oven().code(), load.loadedAt(), look.now())
+                .map(out -> late.prove(out, at -> charts.weigh(load, look.file(), read, at, look.now()), word))
+                .orElse(List.of());
+    }
+
     private void takeBack(Context ctx) {
         Instant now = clock.instant();
-        Load load = RunRoutes.load(ctx, ovens, now);
-        charts.store()
-                .proof(load)
-                .filter(row -> row.fileId().equals(ctx.pathParam("id")))
-                .ifPresent(row -> charts.store().add(row.takenBack(now, who(ctx))));
+        Load load = load(ctx, now);
+        Optional<ProofRow> row =
+                charts.store().proof(load).filter(one -> one.fileId().equals(ctx.pathParam("id")));
+        List<String> refused = row.flatMap(one -> ended.find(load.oven().code(), load.loadedAt(), now))
+                .map(out -> late.takeBack(out, new LateProof.Word(who(ctx), false, now)))
+                .orElse(List.of());
+        if (!refused.isEmpty()) {
+            pages.refuse(ctx, endedPages.page(load, Entered.of(Map.of(), texts), refused, now));
+            return;
+        }
+        row.ifPresent(one -> charts.store().add(one.takenBack(now, who(ctx))));
         ctx.redirect(OvenPages.href(load), HttpStatus.SEE_OTHER);
     }
 }

@@ -12,8 +12,10 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.stream.Collectors;
 
 /** Charts of loads, which of them proves one, and how runs ended. */
 final class ChartStore {
@@ -22,6 +24,14 @@ final class ChartStore {
             select oven, loaded_at, recorded_at, who, file_id, taken_back, time_zone, day_order, unit,
                 spreadsheet_days, second_of_both, probes, humidity_channel
             from oven_proof
+            """;
+
+    private static final String END = """
+            select e.oven, e.loaded_at, e.tag, e.recorded_at, e.who, e.out_at, e.set_point_c, e.at_temperature_ms,
+                e.needed_ms, e.file_id, e.verdict
+            from oven_run_end e
+            where not exists (select 1 from oven_run_end later where later.oven = e.oven
+                and later.loaded_at = e.loaded_at and later.tag = e.tag and later.recorded_at > e.recorded_at)
             """;
 
     private final Database database;
@@ -136,6 +146,7 @@ final class ChartStore {
             Optional<String> fileId,
             String verdict) {}
 
+    /** Adds how an item's run ended; what is said of it in the same moment counts after what was said before. */
     void add(End end) {
         database.withTransaction(tx -> tx.handle()
                 .createUpdate("""
@@ -147,7 +158,7 @@ final class ChartStore {
                 .bind("oven", end.oven())
                 .bind("loadedAt", end.loadedAt())
                 .bind("tag", end.tag())
-                .bind("recordedAt", end.recordedAt())
+                .bind("recordedAt", after(tx, end))
                 .bind("who", end.who())
                 .bind("outAt", end.outAt())
                 .bind("setPointC", end.setPointC())
@@ -158,13 +169,42 @@ final class ChartStore {
                 .execute());
     }
 
-    /** The newest ends of runs, the last first. */
+    private static Instant after(Transaction tx, End end) {
+        Optional<Instant> last = tx.handle()
+                .createQuery("select recorded_at from oven_run_end"
+                        + " where oven = :oven and loaded_at = :loadedAt and tag = :tag"
+                        + " order by recorded_at desc limit 1")
+                .bind("oven", end.oven())
+                .bind("loadedAt", end.loadedAt())
+                .bind("tag", end.tag())
+                .mapTo(Instant.class)
+                .findFirst();
+        return OvenStore.later(last, end.recordedAt());
+    }
+
+    /** How runs ended, as said last of each item, the last first. */
     List<End> ends(int most) {
-        return database.read(tx ->
-                tx.handle().createQuery("""
-                        select oven, loaded_at, tag, recorded_at, who, out_at, set_point_c, at_temperature_ms, needed_ms,
-                            file_id, verdict
-                        from oven_run_end order by out_at desc, recorded_at desc, tag limit :most
-                        """).bind("most", most).mapTo(End.class).list());
+        return database.read(tx -> tx.handle()
+                .createQuery(END + " order by e.out_at desc, e.recorded_at desc, e.tag limit :most")
+                .bind("most", most)
+                .mapTo(End.class)
+                .list());
+    }
+
+    /** How one run ended, as said last of each item, by tag. */
+    List<End> ends(String oven, Instant loadedAt) {
+        return database.read(tx -> tx.handle()
+                .createQuery(END + " and e.oven = :oven and e.loaded_at = :loadedAt order by e.tag")
+                .bind("oven", oven)
+                .bind("loadedAt", loadedAt)
+                .mapTo(End.class)
+                .list());
+    }
+
+    /** SHA-256 of files, by their ids. */
+    Map<String, String> hashes(List<String> ids) {
+        return database.read(tx -> ids.stream()
+                .distinct()
+                .collect(Collectors.toMap(id -> id, id -> files.byId(tx, id).sha256())));
     }
 }

@@ -100,6 +100,9 @@ final class ChartWords {
         Band band = proof.asked().temperature();
         List<String> facts = new ArrayList<>();
         facts.add(words.text("ovens.chart.band", degrees(band.least()), degrees(band.most())));
+        if (!weighed.rule().equals(BandRule.TABLE)) {
+            facts.add(words.text("ovens.chart.band.site"));
+        }
         proof.asked().maxHumidity().ifPresent(most -> facts.add(humidity(proof, most)));
         facts.add(words.text(
                 "ovens.chart.rule",

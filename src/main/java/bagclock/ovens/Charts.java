@@ -23,18 +23,24 @@ import java.util.Optional;
 final class Charts {
     private final Desk desk;
     private final ChartStore store;
+    private final BandStore bands;
 
-    Charts(Desk desk, ChartStore store) {
+    Charts(Desk desk, ChartStore store, BandStore bands) {
         this.desk = desk;
         this.store = store;
+        this.bands = bands;
     }
 
     ChartStore store() {
         return store;
     }
 
-    /** A chart with what it proves of a load. */
-    record Weighed(LoggerFile file, ReadChart read, ChartProof proof, ChartProof.Stay stay) {}
+    /**
+     * A chart with what it proves of a load.
+     *
+     * @param rule the site's own band that counted
+     */
+    record Weighed(LoggerFile file, ReadChart read, ChartProof proof, ChartProof.Stay stay, BandRule rule) {}
 
     /** How a file is laid out; empty if no line of it has a time and a value. */
     Optional<Layout> layout(LoggerFile file) {
@@ -50,33 +56,42 @@ final class Charts {
         return ReadChart.of(source, layout, answers);
     }
 
-    /** The chart that proves a load until it comes out; empty if none was kept. */
+    /** The chart that proves a load until it comes out, by the band that counted when it was kept; empty if none was. */
     Optional<Weighed> kept(Load load, Instant outAt, Instant now) {
         Optional<ProofRow> row = store.proof(load);
         if (row.isEmpty()) {
             return Optional.empty();
         }
         LoggerFile file = store.file(load, row.get().fileId());
+        BandRule rule = bands.at(row.get().recordedAt());
         return layout(file)
                 .map(layout -> read(file, layout, row.get().answers()))
                 .filter(ReadChart::isReady)
-                .map(read -> weigh(load, file, read, new ChartProof.Stay(load.loadedAt(), outAt), now));
+                .map(read -> weigh(load, new Part(file, read, rule), outAt, now));
     }
 
-    /** A chart that can be weighed. */
-    Weighed weigh(Load load, LoggerFile file, ReadChart read, ChartProof.Stay stay, Instant now) {
-        ChartProof proof = ChartProof.of(read.chart(), asked(load, desk.standard(now)), stay);
-        return new Weighed(file, read, proof, stay);
+    /** A chart that can be weighed, as if it were kept now, until something comes out. */
+    Weighed weigh(Load load, LoggerFile file, ReadChart read, Instant outAt, Instant now) {
+        return weigh(load, new Part(file, read, bands.at(now)), outAt, now);
+    }
+
+    private record Part(LoggerFile file, ReadChart read, BandRule rule) {}
+
+    private Weighed weigh(Load load, Part part, Instant outAt, Instant now) {
+        ChartProof.Stay stay = new ChartProof.Stay(load.loadedAt(), outAt);
+        Asked asked = asked(load, desk.standard(now), part.rule());
+        return new Weighed(
+                part.file(), part.read(), ChartProof.of(part.read().chart(), asked, stay), stay, part.rule());
     }
 
     /** What the bakes of a load ask of its oven. */
-    static Asked asked(Load load, Standard standard) {
+    private static Asked asked(Load load, Standard standard, BandRule rule) {
         Optional<RelativeHumidity> most = load.items().stream()
                 .flatMap(item -> humidity(load, item, standard).stream())
                 .min(Comparator.comparing(RelativeHumidity::percent));
         boolean known = most.flatMap(limit -> load.shown().map(shown -> !shown.isAbove(limit)))
                 .orElse(false);
-        return new Asked(Band.of(load.setPoint(), standard), most, known);
+        return new Asked(rule.inside(Band.of(load.setPoint(), standard), load.setPoint()), most, known);
     }
 
     /** As its own bake says; where it has none at this set-point as the table's. */

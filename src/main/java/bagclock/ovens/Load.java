@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What went into one oven at one time.
+ * What went into one oven at one time and is in there; or, of a run that ended, what came out.
  *
  * @param shown humidity that the oven was shown to hold
  * @param cameToTemperatureAt empty if nobody has noted it
@@ -28,11 +28,13 @@ record Load(
         List<Interruption> interruptions,
         List<Loaded> items) {
     /**
-     * One item in the oven.
+     * One item in the oven, or that was in it.
      *
+     * @param view of one that is out: as it was when it went in
      * @param needed time at temperature that dries it; empty if this run can't
+     * @param outAt empty as long as it is in there
      */
-    record Loaded(ItemView view, Optional<Duration> needed) {
+    record Loaded(ItemView view, Optional<Duration> needed, Optional<Instant> outAt) {
         String tag() {
             return view.item().tag();
         }
@@ -46,6 +48,13 @@ record Load(
     Load {
         interruptions = List.copyOf(interruptions);
         items = List.copyOf(items);
+    }
+
+    /** When the last of it came out; empty as long as something is in there. */
+    Optional<Instant> outAt() {
+        return items.stream().allMatch(item -> item.outAt().isPresent())
+                ? items.stream().flatMap(item -> item.outAt().stream()).max(Comparator.naturalOrder())
+                : Optional.empty();
     }
 
     /** From when time counts: as noted, else after the oven's declared heat-up; anew after it went cold. */

@@ -28,9 +28,9 @@ import java.util.Optional;
 /** Loading an oven: all of a load goes in, or none of it. */
 final class LoadRoutes {
     private static final String KEY = "key";
-    private static final String OVEN = "oven";
-    private static final String TAG = "tag";
-    private static final List<String> FIELDS = List.of(OVEN, "setPoint", "humidity", "at", TAG);
+    private static final String OVEN = LoadForm.OVEN;
+    private static final String TAG = LoadForm.TAG;
+    private static final String OFF_PLAN = "offPlan";
 
     private final Desk desk;
     private final OvenStore store;
@@ -40,11 +40,13 @@ final class LoadRoutes {
     private final Clock clock;
     private final OvenWords words;
     private final OvenPages ovenPages;
+    private final PlanAtLoad plan;
 
-    LoadRoutes(Desk desk, OvenStore store, Pages pages, Texts texts, Clock clock) {
-        this.desk = desk;
-        this.store = store;
-        this.ovens = new Ovens(desk, store);
+    LoadRoutes(Ovens ovens, PlanAtLoad plan, Pages pages, Texts texts, Clock clock) {
+        this.desk = ovens.desk();
+        this.store = ovens.store();
+        this.plan = plan;
+        this.ovens = ovens;
         this.pages = pages;
         this.texts = texts;
         this.clock = clock;
@@ -82,7 +84,12 @@ final class LoadRoutes {
                 .filter(tag -> !listed.contains(tag))
                 .map(tag -> Choice.of(tag, tag))
                 .toList();
-        return page.adding(said.added(), others);
+        PlanAtLoad.Compared compared = LoadForm.soFar(entered, texts, now)
+                .map(load -> plan.compare(load, now))
+                .orElse(PlanAtLoad.Compared.NOTHING);
+        return page.adding(said.added(), others)
+                .beside(new LoadPage.Beside(
+                        compared.planned(), compared.off(), !compared.off().isEmpty()));
     }
 
     /** One scan after another: an oven's code chooses the oven, a tag joins the load if nothing speaks against it. */
@@ -92,7 +99,7 @@ final class LoadRoutes {
         String key = entered.text(KEY).isEmpty() ? Secret.token() : entered.text(KEY);
         String code = entered.text(LoadForm.CODE).toUpperCase(Locale.ROOT);
         Map<String, String> values = new HashMap<>();
-        FIELDS.forEach(name -> values.put(name, entered.text(name)));
+        LoadForm.FIELDS.forEach(name -> values.put(name, entered.text(name)));
         values.put(LoadForm.CODE, "");
         Optional<BakeOven> oven =
                 store.ovens(now).stream().filter(one -> one.code().equals(code)).findFirst();
@@ -134,9 +141,15 @@ final class LoadRoutes {
             pages.refuse(ctx, page(entered, key, refusals, now));
             return;
         }
-        List<String> refused =
-                start(form.get(), new Sender(Visit.of(ctx).signedIn().id(), key), now);
+        PlanAtLoad.Compared compared = plan.compare(form.get(), now);
+        if (!compared.off().isEmpty() && !entered.isChecked(OFF_PLAN)) {
+            pages.refuse(ctx, page(entered, key, List.of(words.text("plan.match.ask")), now));
+            return;
+        }
+        String who = Visit.of(ctx).signedIn().id();
+        List<String> refused = start(form.get(), new Sender(who, key), now);
         if (refused.isEmpty()) {
+            plan.keep(compared, who, now);
             ctx.redirect("/ovens?done=loaded", HttpStatus.SEE_OTHER);
         } else {
             pages.refuse(ctx, page(entered, key, refused, now));

@@ -51,7 +51,10 @@ final class LotOf {
                 Optional.ofNullable(rush.positions()).orElse(1),
                 List.of(programme),
                 Set.of(),
-                new Lot.Wish(now, Optional.ofNullable(rush.toAt()), 1));
+                new Lot.Wish(
+                        now,
+                        Optional.ofNullable(rush.toAt()),
+                        Optional.ofNullable(rush.weight()).orElse(1)));
     }
 
     private static Programme programme(ItemView view, BakeOffer offer, Instant now) {

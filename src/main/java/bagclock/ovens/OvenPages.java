@@ -79,7 +79,8 @@ final class OvenPages {
     }
 
     static String href(Load load) {
-        return "/ovens/" + load.oven().code() + "/loads/" + load.loadedAt().toEpochMilli();
+        String kind = load.outAt().isPresent() ? "/runs/" : "/loads/";
+        return "/ovens/" + load.oven().code() + kind + load.loadedAt().toEpochMilli();
     }
 
     /** When it will be, or was, ready. */
@@ -146,6 +147,7 @@ final class OvenPages {
                 key,
                 "",
                 refusals,
+                LoadPage.Beside.NOTHING,
                 entered.field("oven", words.text("ovens.oven")),
                 ovens.stream()
                         .map(oven -> new Choice(oven.code(), oven.name(), words.ability(oven)))

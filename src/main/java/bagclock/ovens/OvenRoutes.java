@@ -28,7 +28,7 @@ final class OvenRoutes {
     private static final Role[] KEEPERS = {Role.PLANNER, Role.ENGINEER};
     private static final String NEEDED_BY = "neededBy";
     private static final String WEIGHT = "weight";
-    private static final int MOST_WEIGHT = 100;
+    static final int MOST_WEIGHT = 100;
 
     private final Desk desk;
     private final OvenStore store;

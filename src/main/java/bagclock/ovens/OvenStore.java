@@ -85,6 +85,25 @@ final class OvenStore {
         return needs;
     }
 
+    /** Of lines of which the newest counts: what is told in the same moment as the last is told after it. */
+    static Instant later(Optional<Instant> last, Instant now) {
+        return last.filter(moment -> !now.isAfter(moment))
+                .map(moment -> moment.plusMillis(1))
+                .orElse(now);
+    }
+
+    /** When a line about the need of an item is written. */
+    static Instant needAt(Transaction tx, String tag, Instant now) {
+        return later(
+                tx.handle()
+                        .createQuery("select recorded_at from item_need where tag = :tag"
+                                + " order by recorded_at desc limit 1")
+                        .bind("tag", tag)
+                        .mapTo(Instant.class)
+                        .findFirst(),
+                now);
+    }
+
     void noteNeed(Need need, String who, Instant now) {
         database.withTransaction(tx -> {
             tx.handle()
@@ -93,7 +112,7 @@ final class OvenStore {
                     .bind("tag", need.tag())
                     .bind("neededBy", need.neededBy())
                     .bind("weight", need.weight())
-                    .bind("recordedAt", now)
+                    .bind("recordedAt", needAt(tx, need.tag(), now))
                     .bind("who", who)
                     .execute();
             tell.accept(tx, "ovens");
@@ -165,13 +184,20 @@ final class OvenStore {
 
     void noteAtTemperature(Load load, Instant at, String who, Instant now) {
         database.withTransaction(tx -> {
+            Optional<Instant> last = tx.handle()
+                    .createQuery("select recorded_at from oven_mark where oven = :oven and loaded_at = :loadedAt"
+                            + " order by recorded_at desc limit 1")
+                    .bind("oven", load.oven().code())
+                    .bind("loadedAt", load.loadedAt())
+                    .mapTo(Instant.class)
+                    .findFirst();
             tx.handle()
                     .createUpdate("insert into oven_mark (oven, loaded_at, at_temperature_at, recorded_at, who)"
                             + " values (:oven, :loadedAt, :at, :recordedAt, :who)")
                     .bind("oven", load.oven().code())
                     .bind("loadedAt", load.loadedAt())
                     .bind("at", at.truncatedTo(ChronoUnit.MILLIS))
-                    .bind("recordedAt", now)
+                    .bind("recordedAt", later(last, now))
                     .bind("who", who)
                     .execute();
             tell.accept(tx, "ovens");

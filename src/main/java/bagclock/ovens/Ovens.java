@@ -88,12 +88,12 @@ final class Ovens {
                 store.atTemperature(oven.code(), bake.at()),
                 store.interruptions(oven.code(), bake.at()),
                 views.stream()
-                        .map(view -> new Load.Loaded(view, needed(view.answer(), bake.at())))
+                        .map(view -> new Load.Loaded(view, needed(view.answer(), bake.at()), Optional.empty()))
                         .toList());
     }
 
     /** The answer names when the run will have done its work, without the time that the oven takes to get hot. */
-    private static Optional<Duration> needed(Answer answer, Instant startedAt) {
+    static Optional<Duration> needed(Answer answer, Instant startedAt) {
         return answer.reasons().stream()
                 .filter(finding ->
                         finding.code() == FindingCode.IN_OVEN || finding.code() == FindingCode.BAKE_END_NOT_RECORDED)

@@ -8,14 +8,19 @@ import bagclock.platform.Pages;
 import bagclock.platform.Texts;
 import io.javalin.config.RoutesConfig;
 import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
 
 /** Every route of the planner's pages. */
 public final class OvensRoutes implements AutoCloseable {
     private final OvenRoutes ovens;
     private final LoadRoutes loading;
     private final RunRoutes runs;
-    private final ChartRoutes charts;
+    private final ChartRoutes chartRoutes;
     private final InterruptionRoutes interruptions;
+    private final ToldRuns toldRuns;
+    private final EndedRoutes ended;
+    private final RulesRoutes rules;
     private final PlanRoutes plans;
     private final PlanDesk planDesk;
 
@@ -25,21 +30,35 @@ public final class OvensRoutes implements AutoCloseable {
     /** Routes of one site. */
     public OvensRoutes(Rooms rooms, Desk desk, Pages pages, Texts texts, Clock clock) {
         OvenStore store = new OvenStore(rooms.database(), rooms.live()::tell);
-        this.loading = new LoadRoutes(desk, store, pages, texts, clock);
+        PlanStore planStore = new PlanStore(rooms.database(), rooms.live()::tell);
         Ovens all = new Ovens(desk, store);
         OvenWords words = new OvenWords(texts);
+        ChartStore charts = new ChartStore(rooms.database(), rooms.live()::tell);
+        BandStore bands = new BandStore(rooms.database());
+        PlanAtLoad planAtLoad = new PlanAtLoad(store, planStore, words, texts);
+        this.loading = new LoadRoutes(all, planAtLoad, pages, texts, clock);
         RunPages runPages = new RunPages(
                 words,
                 new ChartWords(words, texts, new Names(rooms.database())),
-                new Charts(desk, new ChartStore(rooms.database(), rooms.live()::tell)),
+                new Charts(desk, charts, bands),
+                planAtLoad,
                 texts);
+        EndedPages endedPages = new EndedPages(
+                new EndedRuns(all, charts), new LateProof(desk, charts, words), runPages, planAtLoad, texts);
         this.ovens = new OvenRoutes(all, runPages, pages, texts, clock);
         this.runs = new RunRoutes(all, runPages, pages, texts, clock);
         this.interruptions = new InterruptionRoutes(all, runPages, pages, texts, clock);
-        this.charts = new ChartRoutes(all, runPages, pages, texts, clock);
-        PlanStore planStore = new PlanStore(rooms.database(), rooms.live()::tell);
-        this.planDesk = new PlanDesk(store, new Ovens(desk, store), planStore, texts.zone());
+        this.chartRoutes = new ChartRoutes(all, endedPages, pages, texts, clock);
+        this.planDesk = new PlanDesk(store, all, planStore, texts.zone());
+        this.toldRuns = new ToldRuns(all, runPages.charts(), endedPages);
+        this.ended = new EndedRoutes(all, endedPages, pages, texts, clock);
+        this.rules = new RulesRoutes(planStore, bands, pages, texts, clock);
         this.plans = new PlanRoutes(planStore, planDesk, pages, texts, clock);
+    }
+
+    /** Keeps runs that ended before, unless some are kept already. */
+    public void keep(List<ToldRun> runs, Instant now) {
+        toldRuns.keep(runs, now);
     }
 
     /** Declares the routes. */
@@ -47,8 +66,10 @@ public final class OvensRoutes implements AutoCloseable {
         ovens.register(routes);
         loading.register(routes);
         runs.register(routes);
-        charts.register(routes);
+        chartRoutes.register(routes);
         interruptions.register(routes);
+        ended.register(routes);
+        rules.register(routes);
         plans.register(routes);
     }
 

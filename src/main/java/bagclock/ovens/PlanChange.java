@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param positions of a rush lot
  * @param tempC of a rush lot's bake
  * @param bakeMin time at temperature of a rush lot
+ * @param weight how much an hour late of a rush lot counts
  */
 public record PlanChange(
         Kind kind,
@@ -22,7 +23,8 @@ public record PlanChange(
         @Nullable Instant toAt,
         @Nullable Integer positions,
         @Nullable Double tempC,
-        @Nullable Integer bakeMin) {
+        @Nullable Integer bakeMin,
+        @Nullable Integer weight) {
     /** What is supposed. */
     public enum Kind {
         /** Another time that a lot is needed by. */
@@ -40,18 +42,18 @@ public record PlanChange(
     }
 
     static PlanChange need(String tag, @Nullable Instant by) {
-        return new PlanChange(Kind.NEED, tag, null, by, null, null, null, null);
+        return new PlanChange(Kind.NEED, tag, null, by, null, null, null, null, null);
     }
 
     static PlanChange close(String oven, Instant from, Instant to) {
-        return new PlanChange(Kind.CLOSE, oven, null, from, to, null, null, null);
+        return new PlanChange(Kind.CLOSE, oven, null, from, to, null, null, null, null);
     }
 
     static PlanChange pin(String tag, boolean stays) {
-        return new PlanChange(stays ? Kind.PIN : Kind.UNPIN, tag, null, null, null, null, null, null);
+        return new PlanChange(stays ? Kind.PIN : Kind.UNPIN, tag, null, null, null, null, null, null, null);
     }
 
     static PlanChange move(String tag, String oven, Instant to) {
-        return new PlanChange(Kind.MOVE, tag, oven, to, null, null, null, null);
+        return new PlanChange(Kind.MOVE, tag, oven, to, null, null, null, null, null);
     }
 }

@@ -8,12 +8,16 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What is asked of a plan, as entered. */
 final class PlanForm {
     private static final String KIND = "kind";
     private static final String NEED_BY = "needBy";
     private static final String TAG = "moveTag";
+    private static final String MOVE_OVEN = "moveOven";
+    private static final String MOVE_TO = "moveTo";
+    private static final String WEIGHT = "rushWeight";
     private static final String SHIFT = "shift";
     private static final double COLDEST_C = 20;
     private static final double HOTTEST_C = 300;
@@ -29,11 +33,20 @@ final class PlanForm {
             case "close" -> close(entered, texts, shop, now);
             case "rush" -> rush(entered, texts, shop, now);
             case "move" -> move(entered, texts, shop, now);
-            case "pin" -> List.of(PlanChange.pin(entered.text(TAG), true));
-            case "unpin" -> List.of(PlanChange.pin(entered.text(TAG), false));
+            case "pin" -> List.of(PlanChange.pin(planned(entered, texts, shop), true));
+            case "unpin" -> List.of(PlanChange.pin(planned(entered, texts, shop), false));
             default -> List.of();
         };
         return entered.isRefused() ? Optional.empty() : Optional.of(changes);
+    }
+
+    /** What is wrong with fields that stand beside a run, where there is no room for it. */
+    static List<String> ofRuns(Entered entered) {
+        return Stream.of(TAG, MOVE_OVEN, MOVE_TO)
+                .map(entered::error)
+                .filter(error -> !error.isEmpty())
+                .distinct()
+                .toList();
     }
 
     private static List<PlanChange> need(Entered entered, Texts texts, ShopNow shop) {
@@ -71,6 +84,9 @@ final class PlanForm {
         Optional<Integer> positions = entered.count("rushPositions", 1, MOST_POSITIONS);
         Optional<Double> temperature = entered.number("rushTemperature", COLDEST_C, HOTTEST_C);
         Optional<Double> hours = entered.number("rushHours", 1, MOST_HOURS);
+        int weight = entered.text(WEIGHT).isEmpty()
+                ? 1
+                : entered.count(WEIGHT, 1, OvenRoutes.MOST_WEIGHT).orElse(1);
         Optional<Instant> by = entered.time("rushBy");
         if (by.filter(at -> !at.isAfter(now)).isPresent()) {
             entered.refuse("rushBy", texts.messages().text("plan.past"));
@@ -87,20 +103,36 @@ final class PlanForm {
                 by.orElseThrow(),
                 positions.orElseThrow(),
                 temperature.orElseThrow(),
-                minutes));
+                minutes,
+                weight));
     }
 
     private static List<PlanChange> move(Entered entered, Texts texts, ShopNow shop, Instant now) {
-        String tag = entered.required(TAG);
-        String oven = oven(entered, "moveOven", texts, shop);
-        Optional<Instant> to = entered.time("moveTo");
+        String tag = planned(entered, texts, shop);
+        String oven = oven(entered, MOVE_OVEN, texts, shop);
+        Optional<Instant> to = entered.time(MOVE_TO);
         int shift = entered.text(SHIFT).matches("-?\\d{1,7}") ? Integer.parseInt(entered.text(SHIFT)) : 0;
+        if (shift == 0
+                && to.filter(at -> at.isBefore(now.truncatedTo(ChronoUnit.MINUTES)))
+                        .isPresent()) {
+            entered.refuse(MOVE_TO, texts.messages().text("plan.past"));
+        }
         Optional<Instant> start = to.map(at -> at.plus(Duration.ofMinutes(shift)));
         Instant earliest = now.truncatedTo(ChronoUnit.MINUTES).plus(1, ChronoUnit.MINUTES);
         return entered.isRefused()
                 ? List.of()
                 : List.of(PlanChange.move(
                         tag, oven, start.filter(at -> at.isAfter(earliest)).orElse(earliest)));
+    }
+
+    /** A lot of a published run. */
+    private static String planned(Entered entered, Texts texts, ShopNow shop) {
+        String tag = entered.required(TAG);
+        if (!tag.isEmpty()
+                && shop.published().flatMap(plan -> plan.plan().runOf(tag)).isEmpty()) {
+            entered.refuse(TAG, texts.messages().text("plan.move.unknown"));
+        }
+        return tag;
     }
 
     private static String oven(Entered entered, String field, Texts texts, ShopNow shop) {

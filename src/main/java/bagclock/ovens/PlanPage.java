@@ -4,6 +4,7 @@ import bagclock.platform.Choice;
 import bagclock.platform.Field;
 import bagclock.platform.Page;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A plan of the ovens: the published one, or a draft beside it.
@@ -89,10 +90,11 @@ public record PlanPage(
             Field to,
             List<Field> rush) {}
 
-    /** The same page, with more that could not be done. */
+    /** The same page, with what could not be done before the rest that is named. */
     PlanPage naming(List<String> more) {
+        List<String> all = Stream.concat(more.stream(), named.stream()).toList();
         return new PlanPage(
-                title, lead, word, done, draft, more, lanes, ranges, path, range, next, runs, lots, outages, asking);
+                title, lead, word, done, draft, all, lanes, ranges, path, range, next, runs, lots, outages, asking);
     }
 
     @Override

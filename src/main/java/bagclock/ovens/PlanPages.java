@@ -1,5 +1,6 @@
 package bagclock.ovens;
 
+import bagclock.core.oven.Held;
 import bagclock.core.oven.Lot;
 import bagclock.core.oven.Plan;
 import bagclock.core.oven.PlanSum;
@@ -7,11 +8,11 @@ import bagclock.core.oven.Programme;
 import bagclock.core.oven.Replan;
 import bagclock.core.oven.Run;
 import bagclock.core.oven.Shop;
+import bagclock.core.oven.Span;
 import bagclock.ovens.Ovens.Waiting;
 import bagclock.platform.Choice;
 import bagclock.platform.Entered;
 import bagclock.platform.Texts;
-import bagclock.register.KnownPlace.BakeOven;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -28,9 +29,10 @@ final class PlanPages {
             "day", Duration.ofHours(24),
             "days", Duration.ofDays(3),
             "weeks", Duration.ofDays(14),
-            "month", Duration.ofDays(35));
+            "month", Duration.ofDays(35),
+            "quarter", Duration.ofDays(91));
 
-    private static final List<String> ORDER = List.of("day", "days", "weeks", "month");
+    private static final List<String> ORDER = List.of("day", "days", "weeks", "month", "quarter");
     private static final int MOST_NEXT = 8;
 
     private final OvenWords words;
@@ -71,7 +73,7 @@ final class PlanPages {
                 shown.shown().map(planWords::goodness).orElse(""),
                 shown.done(),
                 draft(shown, planned, plan, now),
-                named(shown),
+                named(shown, now),
                 drawing.draw(shown.shop(), planned, plan.runs(), sum),
                 ORDER.stream()
                         .map(range -> Choice.of(range, words.text("plan.range." + range)))
@@ -79,9 +81,7 @@ final class PlanPages {
                 path(shown),
                 shown.range(),
                 next(shown, plan, now),
-                plan.runs().stream()
-                        .map(run -> runLine(shown, planned, run, now))
-                        .toList(),
+                plan.runs().stream().map(run -> runLine(shown, run, now)).toList(),
                 planned.lots().stream()
                         .sorted(Comparator.comparing(
                                 lot -> lot.wish().neededBy().orElse(Instant.MAX)))
@@ -92,7 +92,7 @@ final class PlanPages {
                                 one.id(),
                                 words.text(
                                         "plan.outage",
-                                        name(shown, one.oven()),
+                                        shown.shop().nameOf(one.oven()),
                                         texts.at(one.fromAt(), now),
                                         texts.at(one.toAt(), now))))
                         .toList(),
@@ -100,8 +100,14 @@ final class PlanPages {
     }
 
     /** What has no place as it is: what needs a bake and may have none too. */
-    private List<String> named(Shown shown) {
-        List<String> named = new ArrayList<>();
+    private List<String> named(Shown shown, Instant now) {
+        List<String> named = new ArrayList<>(shown.isDraft() ? List.of() : letGo(shown, now));
+        if (!named.isEmpty()) {
+            named.add(words.text("plan.let-go.anew"));
+        }
+        if (!shown.isDraft()) {
+            named.addAll(inClosed(shown, now));
+        }
         shown.supposed().intake().named().stream().map(texts::refusal).forEach(named::add);
         shown.shop().queue().stream()
                 .filter(waiting -> !waiting.canBeBaked())
@@ -109,6 +115,32 @@ final class PlanPages {
                 .map(view -> words.text("plan.named.hold", view.item().tag(), words.why(view.answer())))
                 .forEach(named::add);
         return named;
+    }
+
+    /** What is published and can't be as planned. */
+    private List<String> letGo(Shown shown, Instant now) {
+        LetGoWords why = new LetGoWords(words, texts, shown.shop(), now);
+        return shown.supposed().held().letGo().stream().map(why::letGo).toList();
+    }
+
+    /** Loads in an oven that is closed before they are out. */
+    private List<String> inClosed(Shown shown, Instant now) {
+        List<String> lines = new ArrayList<>();
+        Shop planned = shown.supposed().intake().shop();
+        for (Run run : planned.frozen()) {
+            Span stay = new Span(run.startAt(), run.endAt());
+            planned.ovens().stream()
+                    .filter(oven -> shown.shop().isRunning(run) && oven.code().equals(run.oven()))
+                    .flatMap(oven -> oven.habits().outOfService().stream())
+                    .filter(stay::overlaps)
+                    .forEach(span -> lines.add(words.text(
+                            "plan.named.in-closed",
+                            shown.shop().nameOf(run.oven()),
+                            texts.at(span.startInclusive(), now),
+                            String.join(", ", run.lots()),
+                            texts.at(run.endAt(), now))));
+        }
+        return lines;
     }
 
     private static String path(Shown shown) {
@@ -119,12 +151,28 @@ final class PlanPages {
 
     /** The plan without what is over, with what runs. */
     private static Plan current(Shown shown, Instant now) {
-        List<Run> frozen = shown.supposed().intake().shop().frozen();
-        List<Run> runs = new ArrayList<>(frozen);
-        shown.plan().runs().stream()
+        return shown.isDraft()
+                ? beside(shown.supposed().intake().shop().frozen(), shown.plan().runs(), now)
+                : published(shown.supposed(), now);
+    }
+
+    /** What runs, what is published and can be, and what can't and still waits. */
+    private static Plan published(ShopNow.Supposed supposed, Instant now) {
+        List<Run> there = new ArrayList<>(supposed.intake().shop().frozen());
+        there.addAll(supposed.held().free());
+        List<Run> letGo = supposed.held().letGo().stream()
+                .filter(one -> !one.isLessLots())
+                .map(Held.LetGo::run)
+                .toList();
+        return beside(there, letGo, now);
+    }
+
+    private static Plan beside(List<Run> there, List<Run> others, Instant now) {
+        List<Run> runs = new ArrayList<>(there);
+        others.stream()
                 .filter(run -> run.endAt().isAfter(now))
                 .filter(run ->
-                        frozen.stream().noneMatch(other -> other.lots().stream().anyMatch(run.lots()::contains)))
+                        there.stream().noneMatch(other -> other.lots().stream().anyMatch(run.lots()::contains)))
                 .forEach(runs::add);
         return new Plan(runs);
     }
@@ -144,7 +192,7 @@ final class PlanPages {
             return new PlanPage.Draft("", false, false, List.of(), List.of());
         }
         StoredPlan draft = shown.shown().orElseThrow();
-        Plan before = shown.shop().published().map(StoredPlan::plan).orElseGet(() -> new Plan(List.of()));
+        Plan before = published(shown.shop().asItIs(), now);
         PlanSum was = PlanSum.of(planned, before);
         PlanSum is = PlanSum.of(planned, plan);
         List<PlanPage.Line> lines = List.of(
@@ -156,21 +204,23 @@ final class PlanPages {
                 line("plan.sum.ovens", words.hours(was.ovenTime()), words.hours(is.ovenTime())),
                 line(
                         "plan.sum.runs",
-                        before.runs().size() + "",
-                        draft.plan().runs().size() + ""),
+                        Integer.toString(before.runs().size()),
+                        Integer.toString(plan.runs().size())),
                 line(
                         "plan.sum.missing",
                         Long.toString(missing(planned, before)),
                         Long.toString(missing(planned, plan))));
         List<String> told = new ArrayList<>();
         draft.changes().forEach(change -> told.add(planWords.change(change, now)));
-        Replan.moved(before, draft.plan())
+        told.addAll(letGo(shown, now));
+        told.addAll(inClosed(shown, now));
+        Replan.moved(before, plan)
                 .forEach(moved -> told.add(words.text(
                         "plan.moved",
                         moved.lot(),
-                        name(shown, moved.before().oven()),
+                        shown.shop().nameOf(moved.before().oven()),
                         texts.at(moved.before().startAt(), now),
-                        name(shown, moved.after().oven()),
+                        shown.shop().nameOf(moved.after().oven()),
                         texts.at(moved.after().startAt(), now))));
         boolean isStale = !shown.shop().published().map(StoredPlan::id).equals(draft.basedOn());
         return new PlanPage.Draft(draft.id(), isStale, draft.search() == StoredPlan.Search.SEARCHING, lines, told);
@@ -186,22 +236,16 @@ final class PlanPages {
                 .count();
     }
 
-    private static String name(Shown shown, String code) {
-        return shown.shop().ovens().stream()
-                .filter(oven -> oven.code().equals(code))
-                .map(BakeOven::name)
-                .findFirst()
-                .orElse(code);
-    }
-
     /** Doors to open, by time. */
     private List<PlanPage.Next> next(Shown shown, Plan plan, Instant now) {
         record Act(Instant at, String words, String href) {}
         List<Act> acts = new ArrayList<>();
         for (Run run : plan.runs()) {
             String lots = String.join(", ", run.lots());
-            String oven = name(shown, run.oven());
-            if (!shown.shop().isRunning(run)) {
+            String oven = shown.shop().nameOf(run.oven());
+            if (!shown.isDraft() && isLetGo(shown, run)) {
+                continue;
+            } else if (!shown.shop().isRunning(run)) {
                 String tags = run.lots().stream().map(tag -> "&tag=" + tag).collect(Collectors.joining());
                 acts.add(new Act(
                         run.startAt(),
@@ -218,33 +262,41 @@ final class PlanPages {
                 .toList();
     }
 
-    private PlanPage.RunLine runLine(Shown shown, Shop planned, Run run, Instant now) {
+    private PlanPage.RunLine runLine(Shown shown, Run run, Instant now) {
         boolean isRunning = shown.shop().isRunning(run);
-        boolean isHeld = planned.frozen().contains(run);
         boolean isPinned =
                 !isRunning && run.lots().stream().anyMatch(shown.supposed().pinned()::contains);
         return new PlanPage.RunLine(
                 run.lots().get(0),
-                name(shown, run.oven()),
+                shown.shop().nameOf(run.oven()),
                 run.oven(),
                 texts.temperature(run.temperature()),
                 texts.at(run.startAt(), now),
                 texts.at(run.endAt(), now),
-                state(isRunning, isHeld, run.startAt().isBefore(shown.shop().now()), isPinned),
+                state(shown, run, isPinned),
                 run.lots(),
                 isRunning || shown.isDraft() ? "" : texts.field(run.startAt()),
                 isPinned);
     }
 
-    private String state(boolean isRunning, boolean isHeld, boolean isPast, boolean isPinned) {
-        if (isRunning) {
+    private String state(Shown shown, Run run, boolean isPinned) {
+        boolean isHeld = shown.supposed().intake().shop().frozen().contains(run);
+        if (shown.shop().isRunning(run)) {
             return words.text("plan.state.running");
         } else if (isPinned) {
             return words.text("plan.state.pinned");
-        } else if (isPast) {
+        } else if (run.startAt().isBefore(shown.shop().now())) {
             return words.text("plan.state.overdue");
+        } else if (!shown.isDraft() && isLetGo(shown, run)) {
+            return words.text("plan.state.let-go");
         }
         return words.text(isHeld ? "plan.state.held" : "plan.state.planned");
+    }
+
+    /** Whether it can't be, not even late. */
+    private static boolean isLetGo(Shown shown, Run run) {
+        return shown.supposed().held().letGo().stream()
+                .anyMatch(one -> one.run().equals(run) && !one.isOverdue());
     }
 
     private PlanPage.LotLine lotLine(Shown shown, Shop planned, Lot lot, Plan plan, Instant now) {
@@ -258,7 +310,9 @@ final class PlanPages {
                 words.weighed(
                         due.map(by -> texts.at(by, now)).orElse(""), lot.wish().weight()),
                 stay.map(one -> texts.at(one.outAt(), now)).orElseGet(() -> words.text("plan.lot.unplanned")),
-                plan.runOf(lot.tag()).map(run -> name(shown, run.oven())).orElse(""),
+                plan.runOf(lot.tag())
+                        .map(run -> shown.shop().nameOf(run.oven()))
+                        .orElse(""),
                 isLate
                         ? words.text(
                                 "plan.lot.late",
@@ -297,6 +351,7 @@ final class PlanPages {
                         entered.field("rushPositions", words.text("ovens.positions")),
                         entered.field("rushTemperature", words.text("ovens.set-point")),
                         entered.field("rushHours", words.text("ovens.hours-at-temperature")),
-                        entered.field("rushBy", words.text("ovens.needed-by"))));
+                        entered.field("rushBy", words.text("ovens.needed-by")),
+                        entered.field("rushWeight", words.text("ovens.weight"), words.text("ovens.weight.hint"))));
     }
 }

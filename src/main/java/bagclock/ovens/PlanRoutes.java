@@ -48,8 +48,6 @@ final class PlanRoutes {
         routes.get("/ovens/plan/print", this::print, Role.signedIn());
         routes.get("/ovens/plan/plan.csv", this::table, Role.signedIn());
         routes.get("/ovens/plan/plan.ics", this::calendar, Role.signedIn());
-        routes.get("/ovens/plan/rules", this::showRules, KEEPERS);
-        routes.post("/ovens/plan/rules", this::keepRules, KEEPERS);
         routes.post("/ovens/plan/outages/{id}/end", this::endOutage, KEEPERS);
         routes.post("/ovens/plan/drafts", this::draft, KEEPERS);
         routes.get("/ovens/plan/drafts/{id}", this::showDraft, Role.signedIn());
@@ -75,6 +73,8 @@ final class PlanRoutes {
                         "125",
                         "rushHours",
                         "8",
+                        "rushWeight",
+                        "1",
                         "rushBy",
                         texts.field(now.plus(Duration.ofHours(24)))),
                 texts);
@@ -99,16 +99,17 @@ final class PlanRoutes {
         ShopNow shop = desk.shop(now);
         Optional<List<PlanChange>> changes = PlanForm.read(entered, texts, shop, now);
         if (changes.isEmpty()) {
-            pages.refuse(ctx, published(ctx, entered, ""));
+            pages.refuse(ctx, published(ctx, entered, "").naming(PlanForm.ofRuns(entered)));
             return;
         }
         ShopNow.Supposed supposed = shop.supposing(changes.get());
         if (!supposed.refused().isEmpty()) {
             PlanPage page = planPages.page(
                     new PlanPages.Shown(shop, shop.asItIs(), shop.published(), range(ctx), ""), entered, now);
+            LetGoWords why = new LetGoWords(words, texts, shop, now);
             pages.refuse(
                     ctx,
-                    page.naming(supposed.refused().stream().map(texts::refusal).toList()));
+                    page.naming(supposed.refused().stream().map(why::refused).toList()));
             return;
         }
         String who = Visit.of(ctx).signedIn().id();
@@ -141,28 +142,6 @@ final class PlanRoutes {
     private void endOutage(Context ctx) {
         store.endOutage(ctx.pathParam("id"), Visit.of(ctx).signedIn().id(), clock.instant());
         ctx.redirect("/ovens/plan?done=back", HttpStatus.SEE_OTHER);
-    }
-
-    private void showRules(Context ctx) {
-        pages.show(ctx, rules(Entered.of(PlanRulesForm.values(store.rules()), texts)));
-    }
-
-    private PlanRulesPage rules(Entered entered) {
-        return new PlanRulesPage(
-                words.text("plan.rules"),
-                PlanRulesForm.fields(entered, texts.messages()),
-                entered.isChecked("weekends"));
-    }
-
-    private void keepRules(Context ctx) {
-        Entered entered = Entered.of(ctx, texts);
-        Optional<PlanRules> rules = PlanRulesForm.read(entered, texts.messages());
-        if (rules.isEmpty()) {
-            pages.refuse(ctx, rules(entered));
-            return;
-        }
-        store.keep(rules.get(), Visit.of(ctx).signedIn().id(), clock.instant());
-        ctx.redirect("/ovens/plan?done=rules", HttpStatus.SEE_OTHER);
     }
 
     private Plan plan() {

@@ -70,6 +70,10 @@ final class PlanStore {
 
     void keep(PlanRules rules, String who, Instant now) {
         database.withTransaction(tx -> {
+            Optional<Instant> last = tx.handle()
+                    .createQuery("select recorded_at from oven_plan_rules order by recorded_at desc limit 1")
+                    .mapTo(Instant.class)
+                    .findFirst();
             tx.handle()
                     .createUpdate("""
                             insert into oven_plan_rules (recorded_at, who, opens_min, closes_min, weekends, fence_min,
@@ -78,7 +82,7 @@ final class PlanStore {
                                 :movePriceMin, :coolDownMin, :turnaroundMin, :changeMin, :searchS, :doorMin)
                             """)
                     .bindMethods(rules)
-                    .bind("now", now)
+                    .bind("now", OvenStore.later(last, now))
                     .bind("who", who)
                     .execute();
             tell.accept(tx, TOPIC);
@@ -113,8 +117,8 @@ final class PlanStore {
     /** The plan published last. */
     Optional<StoredPlan> published() {
         return database.read(tx -> tx.handle()
-                .createQuery("select " + COLUMNS + " from oven_plan where published_at is not null"
-                        + " order by published_at desc, id limit 1")
+                .createQuery("select " + COLUMNS + " from oven_plan where published_number is not null"
+                        + " order by published_number desc limit 1")
                 .mapTo(Head.class)
                 .findFirst()
                 .map(head -> whole(tx, head)));
@@ -171,7 +175,7 @@ final class PlanStore {
 
     private static List<PlanChange> changes(Transaction tx, String id) {
         return tx.handle()
-                .createQuery("select kind, name, oven, from_at, to_at, positions, temp_c, bake_min"
+                .createQuery("select kind, name, oven, from_at, to_at, positions, temp_c, bake_min, weight"
                         + " from oven_plan_change where plan = :id order by number")
                 .bind("id", id)
                 .mapTo(PlanChange.class)
@@ -182,7 +186,8 @@ final class PlanStore {
     List<PlanChange> rushes(Instant now) {
         return database.read(tx -> tx.handle()
                 .createQuery("""
-                        select c.kind, c.name, c.oven, c.from_at, c.to_at, c.positions, c.temp_c, c.bake_min
+                        select c.kind, c.name, c.oven, c.from_at, c.to_at, c.positions, c.temp_c, c.bake_min,
+                            c.weight
                         from oven_plan_change c join oven_plan p on p.id = c.plan
                         where p.published_at is not null and c.kind = 'RUSH'
                             and exists (select 1 from oven_plan_stay s where s.plan = p.id and s.tag = c.name
@@ -215,8 +220,9 @@ final class PlanStore {
                 tx.handle()
                         .createUpdate("""
                                 insert into oven_plan_change (plan, number, kind, name, oven, from_at, to_at, positions,
-                                    temp_c, bake_min)
-                                values (:plan, :number, :kind, :name, :oven, :fromAt, :toAt, :positions, :tempC, :bakeMin)
+                                    temp_c, bake_min, weight)
+                                values (:plan, :number, :kind, :name, :oven, :fromAt, :toAt, :positions, :tempC, :bakeMin,
+                                    :weight)
                                 """)
                         .bind("plan", draft.id())
                         .bind("number", i)
@@ -288,15 +294,16 @@ final class PlanStore {
     boolean publish(StoredPlan draft, String who, Instant now) {
         return database.inTransaction(tx -> {
             Optional<String> last = tx.handle()
-                    .createQuery("select id from oven_plan where published_at is not null"
-                            + " order by published_at desc, id limit 1")
+                    .createQuery("select id from oven_plan where published_number is not null"
+                            + " order by published_number desc limit 1")
                     .mapTo(String.class)
                     .findFirst();
             int changed = !last.equals(draft.basedOn())
                     ? 0
                     : tx.handle()
-                            .createUpdate("update oven_plan set published_at = :now, published_by = :who"
-                                    + " where id = :id and published_at is null")
+                            .createUpdate("update oven_plan set published_at = :now, published_by = :who,"
+                                    + " published_number = (select coalesce(max(o.published_number), 0) + 1"
+                                    + " from oven_plan o) where id = :id and published_at is null")
                             .bind("id", draft.id())
                             .bind("now", now)
                             .bind("who", who)
@@ -328,9 +335,34 @@ final class PlanStore {
                             + " where m.tag = :tag order by m.recorded_at desc limit 1), 1))")
                     .bind("tag", change.name())
                     .bind("neededBy", change.fromAt())
-                    .bind("now", now)
+                    .bind("now", OvenStore.needAt(tx, change.name(), now))
                     .bind("who", who)
                     .execute();
         }
+    }
+
+    /** Keeps that a lot went in otherwise than planned; told again it stays as it was. */
+    void add(OffPlan row, String who, Instant now) {
+        if (offPlan(row.oven(), row.loadedAt()).stream()
+                .anyMatch(kept -> kept.tag().equals(row.tag()))) {
+            return;
+        }
+        database.withTransaction(tx -> tx.handle()
+                .createUpdate("insert into oven_off_plan (oven, loaded_at, tag, plan, how, recorded_at, who)"
+                        + " values (:oven, :loadedAt, :tag, :plan, :how, :now, :who)")
+                .bindMethods(row)
+                .bind("now", now)
+                .bind("who", who)
+                .execute());
+    }
+
+    List<OffPlan> offPlan(String oven, Instant loadedAt) {
+        return database.read(tx -> tx.handle()
+                .createQuery("select oven, loaded_at, tag, plan, how from oven_off_plan"
+                        + " where oven = :oven and loaded_at = :loadedAt order by tag")
+                .bind("oven", oven)
+                .bind("loadedAt", loadedAt)
+                .mapTo(OffPlan.class)
+                .list());
     }
 }

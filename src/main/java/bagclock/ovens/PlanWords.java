@@ -11,6 +11,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -102,7 +103,13 @@ final class PlanWords {
                         : words.text("plan.change.need", change.name(), texts.at(change.fromAt(), now));
             case CLOSE ->
                 words.text("plan.change.close", change.name(), at(change.fromAt(), now), at(change.toAt(), now));
-            case RUSH -> words.text("plan.change.rush", change.name(), at(change.toAt(), now));
+            case RUSH ->
+                words.text(
+                        "plan.change.rush",
+                        change.name(),
+                        words.weighed(
+                                at(change.toAt(), now),
+                                Optional.ofNullable(change.weight()).orElse(1)));
             case PIN -> words.text("plan.change.pin", change.name());
             case UNPIN -> words.text("plan.change.unpin", change.name());
             case MOVE ->

@@ -9,6 +9,7 @@ import java.util.List;
  * One load in an oven: what is in it, coming to temperature, unloading.
  *
  * @param ready when it will be ready, in a sentence
+ * @param offPlan what was not as planned when it went in, in words
  * @param proof what its chart proves; at most one
  * @param chart the field of a chart's file
  * @param missing what an early unload leaves undone, in words; empty if nothing, or not asked yet
@@ -19,6 +20,7 @@ public record RunPage(
         String key,
         String ready,
         String facts,
+        List<String> offPlan,
         List<Line> lines,
         List<ChartPart> proof,
         Field chart,

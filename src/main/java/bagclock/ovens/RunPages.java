@@ -1,20 +1,15 @@
 package bagclock.ovens;
 
-import bagclock.core.proof.Proven;
-import bagclock.core.quantity.Celsius;
 import bagclock.platform.Choice;
 import bagclock.platform.Entered;
 import bagclock.platform.Secret;
 import bagclock.platform.Texts;
-import bagclock.register.KnownPlace.BakeOven;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Puts one load into words. */
 final class RunPages {
@@ -23,11 +18,13 @@ final class RunPages {
     private final Texts texts;
     private final OvenPages pages;
     private final Charts charts;
+    private final PlanAtLoad plan;
 
-    RunPages(OvenWords words, ChartWords chartWords, Charts charts, Texts texts) {
+    RunPages(OvenWords words, ChartWords chartWords, Charts charts, PlanAtLoad plan, Texts texts) {
         this.words = words;
         this.chartWords = chartWords;
         this.charts = charts;
+        this.plan = plan;
         this.texts = texts;
         this.pages = new OvenPages(words, texts);
     }
@@ -66,6 +63,7 @@ final class RunPages {
                 told.key(),
                 pages.ready(load, now),
                 pages.facts(load, now),
+                plan.kept(load, now),
                 load.items().stream().map(item -> line(load, item, now)).toList(),
                 kept.map(weighed -> chartWords.part(load, weighed, now)).stream()
                         .toList(),
@@ -107,35 +105,6 @@ final class RunPages {
                     .ifPresent(part -> proofs.put(OvenPages.href(load), words.text("ovens.chart.so-far", part.word())));
         }
         return proofs;
-    }
-
-    /** Runs that ended, the last first. */
-    RunsPage ended(List<BakeOven> ovens, int most) {
-        Map<String, String> names = ovens.stream().collect(Collectors.toMap(BakeOven::code, BakeOven::name));
-        return new RunsPage(
-                words.text("ovens.runs"),
-                words.text("ovens.runs.lead"),
-                charts.store().ends(most).stream()
-                        .map(end -> ended(end, names.getOrDefault(end.oven(), end.oven())))
-                        .toList());
-    }
-
-    private RunsPage.Row ended(ChartStore.End end, String oven) {
-        String proof = end.verdict().isEmpty()
-                ? words.text("ovens.chart.without")
-                : chartWords.word(Proven.valueOf(end.verdict()));
-        return new RunsPage.Row(
-                end.tag(),
-                oven,
-                texts.at(end.loadedAt()),
-                texts.at(end.outAt()),
-                texts.temperature(new Celsius(end.setPointC())),
-                words.hours(Duration.ofMinutes(
-                        Duration.ofMillis(end.atTemperatureMs()).toMinutes())),
-                end.neededMs()
-                        .map(needed -> words.hours(Duration.ofMillis(needed)))
-                        .orElseGet(() -> words.text("ovens.needed.never")),
-                proof);
     }
 
     private RunPage.Unloading unloading(Load load, Entered entered, Told told, Optional<Charts.Weighed> kept) {

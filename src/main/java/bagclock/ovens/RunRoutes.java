@@ -29,8 +29,7 @@ final class RunRoutes {
     private static final String HOT_AT = "hotAt";
     private static final String TAG = "tag";
     private static final String TO = "to";
-    private static final int MOST_ENDED = 200;
-    private static final Set<Role> DECIDES = Set.of(Role.ENGINEER);
+    static final Set<Role> DECIDES = Set.of(Role.ENGINEER);
 
     private final Ovens ovens;
     private final RunPages runPages;
@@ -51,20 +50,20 @@ final class RunRoutes {
     }
 
     void register(RoutesConfig routes) {
-        routes.get("/ovens/runs", ctx -> pages.show(ctx, ended()), Role.signedIn());
         routes.get("/ovens/{code}/loads/{at}", this::show, Role.signedIn());
         routes.post("/ovens/{code}/loads/{at}/hot", this::noteHot, Role.signedIn());
         routes.post("/ovens/{code}/loads/{at}/out", this::unload, Role.signedIn());
     }
 
-    private RunsPage ended() {
-        return runPages.ended(ovens.store().ovens(clock.instant()), MOST_ENDED);
-    }
-
     /** The load of an address. */
     static Load load(Context ctx, Ovens ovens, Instant now) {
+        return ovens.load(ctx.pathParam("code"), moment(ctx), now);
+    }
+
+    /** When it went in, of an address, in milliseconds; -1 for what is no time. */
+    static long moment(Context ctx) {
         String at = ctx.pathParam("at");
-        return ovens.load(ctx.pathParam("code"), at.matches("\\d{1,15}") ? Long.parseLong(at) : -1, now);
+        return at.matches("\\d{1,15}") ? Long.parseLong(at) : -1;
     }
 
     private void show(Context ctx) {

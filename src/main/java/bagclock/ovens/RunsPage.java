@@ -9,9 +9,11 @@ public record RunsPage(String title, String lead, List<Row> rows) implements Pag
      * One item of a run.
      *
      * @param proof what its chart proved, in a word; or that there was none
+     * @param href of the page of the run
      */
     public record Row(
             String tag,
+            String href,
             String oven,
             String in,
             String out,

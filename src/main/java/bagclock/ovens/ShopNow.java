@@ -1,12 +1,12 @@
 package bagclock.ovens;
 
-import bagclock.core.Reason;
-import bagclock.core.Refusal;
+import bagclock.core.exposure.Event;
+import bagclock.core.oven.Fault;
+import bagclock.core.oven.Held;
 import bagclock.core.oven.Intake;
 import bagclock.core.oven.Lot;
 import bagclock.core.oven.Oven;
 import bagclock.core.oven.Plan;
-import bagclock.core.oven.PlanCheck;
 import bagclock.core.oven.Programme;
 import bagclock.core.oven.Run;
 import bagclock.core.oven.Shop;
@@ -42,15 +42,25 @@ record ShopNow(
     /**
      * What can be planned, what is supposed being so.
      *
-     * @param refused why a supposition can't be; empty if all can
+     * @param refused runs that can't be where somebody wants them
+     * @param held what became of the published runs
      */
-    record Supposed(Intake intake, Set<String> pinned, List<Refusal> refused) {}
+    record Supposed(Intake intake, Set<String> pinned, List<Held.LetGo> refused, Held held) {}
 
     /** Whether a run is in its oven, not only planned. */
     boolean isRunning(Run run) {
         return loads.stream()
                 .flatMap(load -> load.items().stream())
                 .anyMatch(item -> run.lots().contains(item.tag()));
+    }
+
+    /** Name of an oven; its code where there is none. */
+    String nameOf(String code) {
+        return ovens.stream()
+                .filter(oven -> oven.code().equals(code))
+                .map(BakeOven::name)
+                .findFirst()
+                .orElse(code);
     }
 
     /** The shop with nothing supposed. */
@@ -65,29 +75,36 @@ record ShopNow(
                 .filter(Waiting::canBeBaked)
                 .map(waiting -> LotOf.waiting(waiting, now))
                 .forEach(lots::add);
-        rushes.stream().map(rush -> LotOf.rush(rush, now)).forEach(lots::add);
+        rushes.stream()
+                .filter(rush -> !isHere(rush.name()))
+                .map(rush -> LotOf.rush(rush, now))
+                .forEach(lots::add);
         changes.stream()
                 .filter(change -> change.kind() == PlanChange.Kind.RUSH)
                 .map(rush -> LotOf.rush(rush, now))
                 .forEach(lots::add);
         lots.replaceAll(lot -> needed(lot, changes));
-        List<Refusal> refused = new ArrayList<>();
+        List<Held.LetGo> refused = new ArrayList<>();
         List<Oven> planned = ovens.stream().map(oven -> oven(oven, changes)).toList();
         Shop.Customs customs = rules.customs(now, zone);
         List<Run> running = loads.stream().flatMap(load -> run(load).stream()).toList();
         Set<String> pinned = pinned(changes);
         Shop bare = new Shop(now, planned, lots, running, customs);
         List<Run> frozen = new ArrayList<>(running);
-        moved(bare, changes).forEach(run -> {
-            if (isLawful(bare, frozen, run)) {
+        List<Run> moved = moved(bare, changes);
+        for (Run run : moved) {
+            List<Fault> faults = Held.against(bare, frozen, run);
+            if (faults.isEmpty()) {
                 frozen.add(run);
                 pinned.addAll(run.lots());
             } else {
-                refused.add(Refusal.of(Reason.RUN_CANNOT_BE_THERE, run.lots().get(0), run.oven(), run.startAt()));
+                refused.add(new Held.LetGo(run, run.lots(), faults));
             }
-        });
-        held(bare, frozen, pinned).forEach(frozen::add);
-        return new Supposed(Intake.of(new Shop(now, planned, lots, frozen, customs)), pinned, refused);
+        }
+        Held held = held(new Shop(now, planned, lots, frozen, customs), moved, pinned);
+        frozen.addAll(held.kept());
+        held.letGo().forEach(one -> one.lots().forEach(pinned::remove));
+        return new Supposed(Intake.of(new Shop(now, planned, lots, frozen, customs)), pinned, refused, held);
     }
 
     private Set<String> pinned(List<PlanChange> changes) {
@@ -106,9 +123,12 @@ record ShopNow(
 
     /** Whether a lot has this name already. */
     boolean knows(String name) {
-        return rushes.stream().anyMatch(rush -> rush.name().equals(name))
-                || queue.stream()
-                        .anyMatch(waiting -> waiting.view().item().tag().equals(name))
+        return rushes.stream().anyMatch(rush -> rush.name().equals(name)) || isHere(name);
+    }
+
+    /** Whether something of this name waits or is in an oven. */
+    private boolean isHere(String name) {
+        return queue.stream().anyMatch(waiting -> waiting.view().item().tag().equals(name))
                 || loads.stream()
                         .flatMap(load -> load.items().stream())
                         .anyMatch(item -> item.tag().equals(name));
@@ -167,34 +187,31 @@ record ShopNow(
                 : Optional.of(new Run(load.oven().code(), load.setPoint(), stays));
     }
 
-    /** Published runs that are pinned or start within the fence, as far as their lots still wait and nothing else has their place. */
-    private List<Run> held(Shop bare, List<Run> frozen, Set<String> pinned) {
-        List<Run> held = new ArrayList<>();
+    /** What is published and not moved: what is pinned or starts within the fence stays where it can. */
+    private Held held(Shop shop, List<Run> moved, Set<String> pinned) {
         Instant fence = now.plus(rules.fence());
-        for (Run run :
-                published.map(StoredPlan::plan).orElse(new Plan(List.of())).runs()) {
-            boolean isHeld =
-                    run.startAt().isBefore(fence) || run.lots().stream().anyMatch(pinned::contains);
-            List<Run> others = new ArrayList<>(frozen);
-            others.addAll(held);
-            if (isHeld && !run.startAt().isBefore(now) && isLawful(bare, others, run)) {
-                held.add(run);
-            }
-        }
-        return held;
+        List<Run> unmoved = published.stream()
+                .flatMap(plan -> plan.plan().runs().stream()
+                        .filter(run ->
+                                moved.stream().noneMatch(other -> other.lots().containsAll(run.lots())))
+                        .flatMap(run -> withoutBaked(run, plan.publishedAt().orElse(plan.madeAt())).stream()))
+                .toList();
+        return Held.of(
+                shop,
+                new Plan(unmoved),
+                run -> run.startAt().isBefore(fence) || run.lots().stream().anyMatch(pinned::contains));
     }
 
-    /** Whether a run could stand beside those that are there. */
-    private static boolean isLawful(Shop bare, List<Run> others, Run run) {
-        List<Lot> its = bare.lots().stream()
-                .filter(lot -> run.lots().contains(lot.tag()))
+    /** A run without lots that went into an oven since the plan counts, and wait for another bake. */
+    private Optional<Run> withoutBaked(Run run, Instant since) {
+        List<Run.Stay> left = run.stays().stream()
+                .filter(stay -> queue.stream()
+                        .filter(waiting -> waiting.view().item().tag().equals(stay.lot()))
+                        .flatMap(waiting -> waiting.view().timeline().events().stream())
+                        .noneMatch(event -> event instanceof Event.BakeStarted bake
+                                && bake.at().isAfter(since)))
                 .toList();
-        boolean isElsewhere =
-                others.stream().anyMatch(other -> other.lots().stream().anyMatch(run.lots()::contains));
-        Shop shop = new Shop(bare.now(), bare.ovens(), its, others, bare.customs());
-        List<Run> together = new ArrayList<>(others);
-        together.add(run);
-        return !isElsewhere && PlanCheck.faults(shop, new Plan(together)).isEmpty();
+        return left.isEmpty() ? Optional.empty() : Optional.of(new Run(run.oven(), run.temperature(), left));
     }
 
     /** Runs of the published plan where somebody wants them. */

@@ -9,7 +9,6 @@ import bagclock.Visitor;
 import bagclock.platform.Role;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.stream.Stream;
 import org.jsoup.Jsoup;
@@ -71,9 +70,8 @@ class PlanSiteTest {
         return Visitor.target(answer);
     }
 
-    // Two plans are not published at one moment.
+    // The clock stands still: plans of one moment have an order too.
     private static void publish(String draft) {
-        CLOCK.passes(Duration.ofSeconds(1));
         HttpResponse<String> answer = planner().submit(draft, draft + "/publish");
         assertThat(answer.statusCode()).isEqualTo(303);
     }
@@ -228,6 +226,46 @@ class PlanSiteTest {
     }
 
     @Test
+    void ofPlansPublishedInOneMomentTheLastCounts() {
+        for (int day = 1; day <= 6; day++) {
+            String by = "2026-03-2" + day + "T08:00";
+            publish(draft("kind", "need", "needTag", "T-419", "needBy", by));
+            assertThat(planner().page("/ovens/needs/T-419").select("#neededBy").val())
+                    .isEqualTo(by);
+            String late = draft("kind", "pin", "moveTag", "T-419");
+            publish(late);
+            assertThat(planner().page("/ovens/plan").select("tr:has(.code:contains(T-419)) td:contains(pinned)"))
+                    .isNotEmpty();
+            publish(draft("kind", "unpin", "moveTag", "T-419"));
+            assertThat(planner().page("/ovens/plan").select("tr:has(.code:contains(T-419)) td:contains(pinned)"))
+                    .isEmpty();
+        }
+    }
+
+    @Test
+    void aRushLotHasItsImportance() {
+        String[] rush = {
+            "kind",
+            "rush",
+            "rushName",
+            "HEAVY",
+            "rushPositions",
+            "1",
+            "rushTemperature",
+            "125",
+            "rushHours",
+            "8",
+            "rushBy",
+            "2026-03-13T14:00",
+            "rushWeight"
+        };
+        assertThat(refusal(ask(Stream.concat(Stream.of(rush), Stream.of("0")).toArray(String[]::new))))
+                .contains("100");
+        assertThat(text(draft(Stream.concat(Stream.of(rush), Stream.of("7")).toArray(String[]::new))))
+                .contains("HEAVY comes in a rush, needed by Fri 14:00 (UTC) (counts 7 times)");
+    }
+
+    @Test
     void anOvenHasItsOwnPausesOrTheSites() {
         String path = "/ovens/OVEN-3/change";
         String[] oven = {
@@ -295,7 +333,7 @@ class PlanSiteTest {
                         "2026-03-22T08:00",
                         "shift",
                         "0")))
-                .contains("can't be in OVEN-2");
+                .contains("can't be in Low-heat oven", "May not be baked so in this oven: " + hot);
     }
 
     @Test

@@ -4,6 +4,7 @@ import bagclock.core.quantity.Celsius;
 import bagclock.core.standard.BakeTimes;
 import bagclock.core.standard.Standard;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * Within what a value must stay, both ends included.
@@ -38,6 +39,17 @@ public record Band(double least, double most) {
 
     private static int tolerance(Standard standard, int column) {
         return standard.bakeToleranceC(column).value();
+    }
+
+    /**
+     * This band, or what a site asks inside it: it can be made narrower, never wider.
+     *
+     * @param leastAboveC degrees above the set-point that must be reached, not below 0
+     * @param mostAboveC degrees above the set-point that may not be passed; empty: as it is
+     */
+    public Band narrowed(Celsius setPoint, double leastAboveC, OptionalDouble mostAboveC) {
+        double top = Math.min(most, setPoint.degrees() + mostAboveC.orElse(most));
+        return new Band(Math.min(top, Math.max(least, setPoint.degrees() + leastAboveC)), top);
     }
 
     /** Whether a value lies in it. */

@@ -11,6 +11,8 @@ import bagclock.core.standard.Standard;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -157,6 +159,30 @@ class ChartProofTest {
     @CsvSource({"125, 125, 135", "90, 90, 98", "40, 40, 45", "110, 110, 118", "130, 130, 135", "150, 150, 155"})
     void theBandIsThatOfTheTable(double setPoint, double least, double most) {
         assertThat(Band.of(new Celsius(setPoint), STANDARD)).isEqualTo(new Band(least, most));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"40, 1, 3, 41, 43", "90, 0, , 90, 98", "125, 4, 20, 129, 135", "132, 4, , 135, 135"})
+    void aSitesBandLiesInsideTheTables(double setPoint, double from, @Nullable Double to, double least, double most) {
+        OptionalDouble top = to == null ? OptionalDouble.empty() : OptionalDouble.of(to);
+        Celsius temperature = new Celsius(setPoint);
+        assertThat(Band.of(temperature, STANDARD).narrowed(temperature, from, top))
+                .isEqualTo(new Band(least, most));
+    }
+
+    @Test
+    void noSitesBandIsWiderThanTheTables() {
+        for (double setPoint = 40; setPoint <= 135; setPoint++) {
+            Celsius temperature = new Celsius(setPoint);
+            Band table = Band.of(temperature, STANDARD);
+            for (double from = 0; from <= 4; from += 0.5) {
+                for (double to = from + 0.5; to <= 10; to += 0.5) {
+                    Band site = table.narrowed(temperature, from, OptionalDouble.of(to));
+                    assertThat(site.least()).isBetween(table.least(), site.most());
+                    assertThat(site.most()).isLessThanOrEqualTo(table.most());
+                }
+            }
+        }
     }
 
     @Test
