@@ -1,10 +1,10 @@
 package bagclock.bench;
 
 import bagclock.core.exposure.Event;
-import bagclock.core.heat.Verdict;
 import bagclock.desk.HistoryLine;
 import bagclock.desk.ItemView;
 import bagclock.desk.KeptAnswer;
+import bagclock.desk.KeptWords;
 import bagclock.desk.Releases;
 import bagclock.ledger.Act;
 import bagclock.ledger.Entry;
@@ -24,12 +24,14 @@ final class HeatPages {
     private final Messages messages;
     private final Texts texts;
     private final AnswerWords words;
+    private final KeptWords keptWords;
 
     HeatPages(Names names, Texts texts) {
         this.names = names;
         this.messages = texts.messages();
         this.texts = texts;
         this.words = new AnswerWords(texts);
+        this.keptWords = new KeptWords(texts);
     }
 
     /** The page, if the entry is a heat or a release. */
@@ -106,7 +108,7 @@ final class HeatPages {
                 asked(notes),
                 boardRecord(entry.stamp().key()),
                 kept.map(answer -> answer.verdict().code()).orElse(""),
-                kept.map(this::sentence).orElse(""),
+                kept.flatMap(keptWords::sentence).orElse(""),
                 kept.map(answer -> words.life(answer.usedHours(), answer.totalHours()))
                         .orElse(""),
                 kept.map(KeptAnswer::reasons).orElse(List.of()).stream()
@@ -144,25 +146,7 @@ final class HeatPages {
         return messages.text("bench.heat.readings.of", parts[0], parts[1], texts.at(Instant.parse(parts[2])));
     }
 
-    private String sentence(KeptAnswer answer) {
-        boolean isClear = answer.verdict() == Verdict.CLEAR;
-        return answer.until()
-                .map(until -> messages.text(isClear ? "answer.until" : "answer.wait-until", texts.at(until)))
-                .orElseGet(() ->
-                        answer.reasons().stream().findFirst().map(this::words).orElse(""));
-    }
-
-    private String words(KeptAnswer.Reason reason) {
-        Object[] parts = reason.parts().stream().map(texts::part).toArray();
-        String key = "finding." + reason.code();
-        return messages.has(key) ? messages.text(key, parts) : reason.code();
-    }
-
     private AnswerPart.Reason reason(KeptAnswer.Reason reason) {
-        String source = reason.source()
-                .map(from -> messages.text(
-                        "answer.source", from, reason.status().map(texts::part).orElse("")))
-                .orElse("");
-        return new AnswerPart.Reason(words(reason), source);
+        return new AnswerPart.Reason(keptWords.reason(reason), keptWords.source(reason));
     }
 }

@@ -48,6 +48,7 @@ final class EntryWords {
     /** What an entry says. */
     String what(BoardEntry entry) {
         String why = entry.say(BoardNotes.WHY).map(text -> " " + text).orElse("");
+        String dotted = why.isEmpty() ? "" : "." + why;
         return switch (entry.kind()) {
             case CAME_BACK, JOB_CLOSED ->
                 words.text("boards.entry." + entry.kind().name()) + why;
@@ -70,7 +71,7 @@ final class EntryWords {
                                 .map(Duration::parse)
                                 .map(words::hours)
                                 .orElse(""));
-            case HEATED, RELEASED -> heat(entry) + why;
+            case HEATED, RELEASED -> heat(entry) + dotted;
         };
     }
 
@@ -86,9 +87,10 @@ final class EntryWords {
         String purpose = entry.say(BoardNotes.PURPOSE).orElse(Purpose.WHOLE_BOARD.code());
         String key = entry.kind() == Kind.HEATED ? "boards.entry.HEATED" : "boards.entry.RELEASED";
         return words.text(
-                key,
-                words.text("bench.purpose." + purpose),
-                entry.say(BoardNotes.LOCATION).orElse(""),
-                entry.say(BoardNotes.ITEM).orElse(""));
+                        key,
+                        words.text("bench.purpose." + purpose),
+                        entry.say(BoardNotes.LOCATION).orElse(""),
+                        entry.say(BoardNotes.ITEM).orElse(""))
+                .strip();
     }
 }

@@ -74,8 +74,9 @@ final class JobForms {
     /** A step without heat is done. */
     FormPart step(String act, boolean first) {
         String step = job.step().code();
+        String title = job.step() == Step.BAKE ? act : "boards.step." + step;
         return new FormPart(
-                words.text("boards.step." + step),
+                words.text(title),
                 words.text("boards.step." + step + ".text"),
                 action("step"),
                 hidden(List.of()),

@@ -1,8 +1,8 @@
 package bagclock.boards;
 
-import bagclock.core.heat.Verdict;
 import bagclock.desk.BoardView;
 import bagclock.desk.KeptAnswer;
+import bagclock.desk.KeptWords;
 import bagclock.ledger.BoardEntry;
 import bagclock.ledger.BoardEntry.Kind;
 import bagclock.ledger.BoardNotes;
@@ -17,9 +17,11 @@ import java.util.stream.Stream;
 /** Puts the record of a heat into words, as it was answered then. */
 final class RecordPages {
     private final BoardWords words;
+    private final KeptWords keptWords;
 
     RecordPages(BoardWords words) {
         this.words = words;
+        this.keptWords = new KeptWords(words.texts());
     }
 
     /** The record, if the entry keeps an answer. */
@@ -41,7 +43,7 @@ final class RecordPages {
                 asked(entry),
                 done(entry),
                 kept.verdict().code(),
-                sentence(kept),
+                keptWords.sentence(kept).orElseGet(() -> words.text("boards.nothing-above-200")),
                 released(view, entry),
                 notices(view, entry),
                 kept.reasons().stream().map(this::reason).toList(),
@@ -122,32 +124,8 @@ final class RecordPages {
         return new TypePage.Fact(words.text(key), value);
     }
 
-    private String sentence(KeptAnswer answer) {
-        boolean isClear = answer.verdict() == Verdict.CLEAR;
-        return answer.until()
-                .map(until -> words.text(
-                        isClear ? "answer.until" : "answer.wait-until",
-                        words.texts().at(until)))
-                .orElseGet(() -> answer.reasons().stream()
-                        .findFirst()
-                        .map(this::words)
-                        .orElseGet(() -> words.text("boards.nothing-above-200")));
-    }
-
-    private String words(KeptAnswer.Reason reason) {
-        Object[] parts = reason.parts().stream().map(words.texts()::part).toArray();
-        String key = "finding." + reason.code();
-        return words.texts().messages().has(key) ? words.text(key, parts) : reason.code();
-    }
-
     private AnswerBox.Reason reason(KeptAnswer.Reason reason) {
-        String source = reason.source()
-                .map(from -> words.text(
-                        "answer.source",
-                        from,
-                        reason.status().map(words.texts()::part).orElse("")))
-                .orElse("");
-        return new AnswerBox.Reason(words(reason), source);
+        return new AnswerBox.Reason(keptWords.reason(reason), keptWords.source(reason));
     }
 
     private String released(BoardView view, BoardEntry entry) {

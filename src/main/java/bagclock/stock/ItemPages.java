@@ -160,13 +160,17 @@ final class ItemPages {
         return view.lines().stream()
                 .filter(HistoryLine::stands)
                 .map(HistoryLine::entry)
-                .filter(entry -> entry.act() instanceof Act.Received received
-                        && received.notes().containsKey(Notes.BOARD))
-                .findFirst()
-                .map(entry -> words.text(
+                .filter(entry -> entry.act() instanceof Act.Received)
+                .flatMap(entry -> offBoard(entry, ((Act.Received) entry.act()).notes()).stream())
+                .findFirst();
+    }
+
+    private Optional<String> offBoard(Entry entry, Map<String, String> notes) {
+        return Optional.ofNullable(notes.get(Notes.BOARD))
+                .map(board -> words.text(
                         "stock.fact.before.board",
-                        ((Act.Received) entry.act()).notes().get(Notes.BOARD),
-                        ((Act.Received) entry.act()).notes().getOrDefault(Notes.LOCATION, ""),
+                        board,
+                        notes.getOrDefault(Notes.LOCATION, ""),
                         texts.at(entry.happenedAt())));
     }
 

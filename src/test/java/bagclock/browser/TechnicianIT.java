@@ -81,7 +81,7 @@ class TechnicianIT extends Journey {
         open("/boards/HQB-0204");
         page.getByRole(AriaRole.LINK, new GetByRoleOptions().setName("Bake the board"))
                 .click();
-        assertThat(page.locator("main")).containsText("What may be baked how hot");
+        assertThat(page.locator("main")).containsText("What it bears in a bake");
         page.getByLabel("Oven", new com.microsoft.playwright.Page.GetByLabelOptions().setExact(true))
                 .selectOption("OVEN-3");
         page.getByLabel("Set-point").fill("90");
@@ -129,6 +129,7 @@ class TechnicianIT extends Journey {
         "390, LIGHT, /boards/HQB-0204/heat?profile=none",
         "1280, DARK, /boards/HQB-0204/jobs/1",
         "390, DARK, /boards/HQB-0117/bake",
+        "390, LIGHT, /items/R-409/lot",
         "1280, LIGHT, /boards/HQB-0204/bake",
         "390, LIGHT, /boards/new",
         "390, LIGHT, /boards/rules",
@@ -150,5 +151,15 @@ class TechnicianIT extends Journey {
         open(path);
         Accessibility.check(page);
         fits(width);
+        valuesAreReadable();
+    }
+
+    /** A value beside a long name is not squeezed to a letter a line. */
+    private void valuesAreReadable() {
+        Object narrow = page.evaluate(
+                "[...document.querySelectorAll('.facts dd')].filter(value => value.clientWidth < 80).length");
+        org.assertj.core.api.Assertions.assertThat(((Number) narrow).intValue())
+                .as(page.url())
+                .isZero();
     }
 }

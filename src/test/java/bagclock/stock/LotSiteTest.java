@@ -103,7 +103,7 @@ class LotSiteTest {
     void aUseWithoutASerialNumberIsNamedAsMissing() {
         Document page = clerk().page("/items/LOT-B1/lot");
 
-        assertThat(page.select(".caution").text()).contains("1 uses name no board");
+        assertThat(page.select(".caution").text()).contains("Uses that name no board: 1.");
         assertThat(line(page, "no serial number told")).contains("LOT-B", "WO-2");
     }
 

@@ -1,0 +1,41 @@
+package bagclock.desk;
+
+import bagclock.core.heat.Verdict;
+import bagclock.platform.Messages;
+import bagclock.platform.Texts;
+import java.util.Optional;
+
+/** Puts an answer that was kept into words, the same on every page that shows one. */
+public final class KeptWords {
+    private final Texts texts;
+    private final Messages messages;
+
+    /** Words of one bundle, times of one zone. */
+    public KeptWords(Texts texts) {
+        this.texts = texts;
+        this.messages = texts.messages();
+    }
+
+    /** Until when it held, else what decided; empty without a reason. */
+    public Optional<String> sentence(KeptAnswer answer) {
+        boolean isClear = answer.verdict() == Verdict.CLEAR;
+        return answer.until()
+                .map(until -> messages.text(isClear ? "answer.until" : "answer.wait-until", texts.at(until)))
+                .or(() -> answer.reasons().stream().findFirst().map(this::reason));
+    }
+
+    /** The reason; one that this release knows no words for by its code. */
+    public String reason(KeptAnswer.Reason reason) {
+        Object[] parts = reason.parts().stream().map(texts::part).toArray();
+        String key = "finding." + reason.code();
+        return messages.has(key) ? messages.text(key, parts) : reason.code();
+    }
+
+    /** The table cell that decided, with its mark; empty for none. */
+    public String source(KeptAnswer.Reason reason) {
+        return reason.source()
+                .map(from -> messages.text(
+                        "answer.source", from, reason.status().map(texts::part).orElse("")))
+                .orElse("");
+    }
+}
