@@ -68,9 +68,11 @@
 	let alt = "";
 	let silence;
 
-	const characterOf = ({ key, code, ctrlKey, altKey, metaKey }, fast) => {
+	const characterOf = ({ key, code, ctrlKey, altKey, metaKey, shiftKey }, fast) => {
 		if (metaKey || (altKey && !ctrlKey)) return "";
 		if (ctrlKey && !altKey) return fast ? CHORDS[code] ?? "" : "";
+		// An accent types nothing by itself: it is told by its place.
+		if (code && /^(Dead|Unidentified)?$/.test(key)) return String.fromCharCode(57344 + 256 * code.length + 128 * shiftKey + code.at(-1).charCodeAt());
 		return key.length === 1 ? key : fast ? KEYS[key] ?? "" : "";
 	};
 	const isFast = (now) => burst && now - burst.last <= MOST_MILLIS_BETWEEN;
@@ -118,8 +120,19 @@
 		else leave(form);
 		return true;
 	};
+	// What this workstation's scanner means; the scanner check hears it as it comes.
+	const meant = (text) => {
+		const map = !$("[name=keys]") && document.body.dataset.map || "";
+		const half = map.length / 2;
+		const told = text.replace(/[^]/g, (one) => {
+			const at = map.lastIndexOf(one, half - 1);
+			return at < 0 ? one : map[half + at];
+		});
+		return told !== text && LABEL.test(told) ? "\u2328" + told : told;
+	};
 	const take = (target, event) => {
-		const { text, field, before, first, last: at, keys } = burst;
+		const { field, before, first, last: at, keys } = burst;
+		const text = meant(burst.text);
 		burst = null;
 		clearTimeout(silence);
 		const isTwice = text === last.text && first - last.at < 1000;
@@ -170,7 +183,7 @@
 			return;
 		}
 		hear(character, now, target, ctrlKey ? "Ctrl+" + code : code, event.was);
-		if ((ctrlKey && !altKey) || key.length > 1 || (burst.text.length > 2 && !isEditable(target))) event.preventDefault();
+		if ((ctrlKey && !altKey) || KEYS[key] || (burst.text.length > 2 && !isEditable(target))) event.preventDefault();
 	};
 	const release = ({ key, timeStamp, target, was }) => {
 		if (key !== "Alt" || !alt) return;

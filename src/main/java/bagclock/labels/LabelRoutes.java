@@ -16,6 +16,7 @@ import bagclock.register.HouseCustoms;
 import bagclock.register.LabelCode;
 import bagclock.register.LabelSize;
 import bagclock.register.SheetSize;
+import bagclock.scan.TestCode;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.net.URLEncoder;
@@ -33,6 +34,7 @@ import java.util.stream.Stream;
 public final class LabelRoutes {
     private static final String ITEM = "item";
     private static final String BAG = "bag";
+    private static final int TEST_CODE = 60;
 
     private final Desk desk;
     private final LabelStore store;
@@ -63,6 +65,7 @@ public final class LabelRoutes {
         routes.get("/labels", ctx -> labels(ctx, asked(ctx)), readers);
         routes.get("/labels/pdf", this::pdf, readers);
         routes.get("/labels/size/{size}", LabelRoutes::sizeSheet, Role.ANYONE);
+        routes.get("/labels/test-code.svg", LabelRoutes::testCode, readers);
         routes.get("/places/codes", this::codes, readers);
         routes.get("/places/codes/pdf", this::codesPdf, readers);
         customs.register(routes);
@@ -180,6 +183,16 @@ public final class LabelRoutes {
 
     private static String size(double width, double height) {
         return String.format(Locale.ROOT, "%.1fmm %.1fmm", width, height);
+    }
+
+    /** For the scanner check. Always dark on white, since a scanner reads it off the screen too. */
+    private static void testCode(Context ctx) {
+        Drawing code = new Drawing(TEST_CODE, TEST_CODE, List.of(), Matrix.of(TestCode.text(), 0, 0, TEST_CODE));
+        ctx.contentType("image/svg+xml; charset=utf-8")
+                .result(
+                        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %1$s %1$s\"><path fill=\"#fff\" d=\"M0 0h%1$sv%1$sh-%1$sz\"/>"
+                                        .formatted(TEST_CODE)
+                                + "<path d=\"" + code.path() + "\" shape-rendering=\"crispEdges\"/></svg>");
     }
 
     private void codes(Context ctx) {

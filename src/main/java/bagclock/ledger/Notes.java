@@ -80,5 +80,8 @@ public final class Notes {
     /** The scan of the label, without orders and names. */
     public static final String SCAN = "scan";
 
+    /** The same as it came from the scanner, before the workstation put its characters right. */
+    public static final String SCAN_AS_IT_CAME = "scan-as-it-came";
+
     private Notes() {}
 }

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
  *
  * @param person who is signed in
  * @param csrfToken for every form's hidden field; empty without a session
+ * @param scannerMap see {@link Workstation#scannerMap}
  * @param activeFrontDoor see {@link Page#frontDoor()}
  * @param siteZone the zone's name, such as {@code Europe/Berlin}
  */
@@ -16,6 +17,7 @@ public record Chrome(
         String title,
         Optional<Person> person,
         String csrfToken,
+        String scannerMap,
         String activeFrontDoor,
         boolean demo,
         String siteZone,

@@ -57,8 +57,11 @@ public final class Gate {
 
     /** Hands the browser the token of its session. */
     public static void giveToken(Context ctx, String token) {
-        boolean isSecure = "https".equals(ctx.scheme()) || "https".equals(ctx.header("X-Forwarded-Proto"));
-        ctx.cookie(new Cookie(COOKIE, token, "/", -1, isSecure, true, null, SameSite.LAX));
+        ctx.cookie(new Cookie(COOKIE, token, "/", -1, isSecure(ctx), true, null, SameSite.LAX));
+    }
+
+    static boolean isSecure(Context ctx) {
+        return "https".equals(ctx.scheme()) || "https".equals(ctx.header("X-Forwarded-Proto"));
     }
 
     /** The token that the browser sent, if it can be one. */
@@ -94,7 +97,7 @@ public final class Gate {
         if (sent.isEmpty() && !isApi(ctx) && !ctx.path().equals(Live.PATH)) {
             giveToken(ctx, token);
         }
-        return new Visit(person, Secret.fingerprint("form " + token));
+        return new Visit(person, Secret.fingerprint("form " + token), Workstation.scannerMap(ctx));
     }
 
     private static String sentToken(Context ctx) {

@@ -37,6 +37,7 @@ public final class Pages {
                 page.title(),
                 visit.person(),
                 visit.csrfToken(),
+                visit.scannerMap(),
                 page.frontDoor(),
                 settings.demo(),
                 settings.siteZone().getId(),

@@ -112,7 +112,8 @@ public final class Decoder {
     }
 
     private static Reading reading(Facts facts, String kept) {
-        return Reading.of(facts.found(), facts.flags(), kept);
+        boolean isMapped = facts.flags().contains(Flag.CHARACTERS_MAPPED);
+        return Reading.of(facts.found(), facts.flags(), isMapped ? CharacterMap.MARK + kept : kept);
     }
 
     private static String kept(List<String> fields) {

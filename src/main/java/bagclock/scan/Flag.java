@@ -8,6 +8,8 @@ public enum Flag {
     TAIL(Standing.READ),
     /** Keys of another keyboard layout were put right. */
     LAYOUT_MENDED(Standing.READ),
+    /** The workstation put right what its scanner and keyboard layout disagree about. */
+    CHARACTERS_MAPPED(Standing.READ),
     /** Capitals and small letters were exchanged back. */
     CASE_MENDED(Standing.READ),
     /** Visible characters stood for the separators. */
@@ -34,6 +36,8 @@ public enum Flag {
     DATE_UNREADABLE(Standing.ASK),
     /** The separators may be characters of the fields. */
     SEPARATORS_DOUBTFUL(Standing.ASK),
+    /** A character that the workstation can't tell. */
+    CHARACTERS_DOUBTFUL(Standing.ASK),
     /** The separators are lost: the fields run together. */
     NO_SEPARATORS(Standing.ASK),
     /** GS1 element strings: recognised, not read further. */

@@ -40,11 +40,20 @@ record Tidied(String text, Set<Flag> flags) {
 
     static Tidied of(String received) {
         Set<Flag> flags = EnumSet.noneOf(Flag.class);
-        String text = unwrap(received);
+        boolean isMapped = received.indexOf(CharacterMap.MARK) >= 0;
+        String text = unwrap(isMapped ? received.replace(String.valueOf(CharacterMap.MARK), "") : received);
+        if (isMapped) {
+            flags.add(Flag.CHARACTERS_MAPPED);
+        }
+        if (text.indexOf(CharacterMap.DOUBTFUL) >= 0) {
+            flags.add(Flag.CHARACTERS_DOUBTFUL);
+        }
         for (Map.Entry<String, Character> picture : PICTURES.entrySet()) {
             text = text.replace(picture.getKey(), picture.getValue().toString());
         }
-        text = inLayout(text, flags);
+        if (!isMapped) {
+            text = inLayout(text, flags);
+        }
         return new Tidied(inCase(text, flags), flags);
     }
 
@@ -61,10 +70,10 @@ record Tidied(String text, Set<Flag> flags) {
     private static String inLayout(String text, Set<Flag> flags) {
         boolean fits = Envelope.HEADER.matcher(text).lookingAt();
         if (fits && !text.contains("£") && !text.matches("(?s)>?\\[\\)>?\"06\".*")) {
-            return text;
+            return accented(text, flags);
         }
         for (Layout layout : Layout.values()) {
-            String mended = layout.mend(text);
+            String mended = UsKeys.read(layout.mend(text));
             Matcher header = Envelope.HEADER.matcher(mended);
             if (fits == (layout == Layout.BRITISH) && header.lookingAt()) {
                 flags.add(Flag.LAYOUT_MENDED);
@@ -74,7 +83,16 @@ record Tidied(String text, Set<Flag> flags) {
                 return mended;
             }
         }
-        return text;
+        return fits ? accented(text, flags) : text;
+    }
+
+    /** The layout of the United States itself, with accents. */
+    private static String accented(String text, Set<Flag> flags) {
+        String read = UsKeys.read(text);
+        if (!read.equals(text)) {
+            flags.add(Flag.LAYOUT_MENDED);
+        }
+        return read;
     }
 
     private static String inCase(String text, Set<Flag> flags) {

@@ -169,6 +169,7 @@ final class ActRoutes {
     private Entered withPhoto(Context ctx) {
         Map<String, String> values = new HashMap<>();
         ctx.formParamMap().forEach((name, all) -> values.put(name, String.join(",", all)));
+        values.put(LabelFields.MAP, Visit.of(ctx).scannerMap());
         values.remove(OpenForm.PHOTO_HASH);
         UploadedFile photo = ctx.uploadedFile("photo");
         if (photo != null && photo.size() > 0) {

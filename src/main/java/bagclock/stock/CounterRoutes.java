@@ -10,6 +10,7 @@ import bagclock.platform.Pages;
 import bagclock.platform.Secret;
 import bagclock.platform.Visit;
 import bagclock.register.KnownPlace;
+import bagclock.scan.CharacterMap;
 import bagclock.scan.Decoder;
 import bagclock.scan.Standing;
 import bagclock.stock.CounterPage.Told;
@@ -98,6 +99,10 @@ final class CounterRoutes {
 
     /** A drawn tag tells a wrong digit by itself. */
     private Told unknown(String code) {
+        if (code.indexOf(CharacterMap.DOUBTFUL) >= 0) {
+            return new Told(
+                    false, words.text("stock.scan.unknown", code), words.text("stock.flag.CHARACTERS_DOUBTFUL"));
+        }
         return CheckDigit.isMisread(code)
                 ? new Told(false, words.text("stock.scan.misread", code), words.text("stock.scan.misread.text"))
                 : new Told(false, words.text("stock.scan.unknown", code), "");

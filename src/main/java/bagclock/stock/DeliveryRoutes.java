@@ -49,6 +49,7 @@ final class DeliveryRoutes {
     private void receive(Context ctx) {
         Map<String, String> said = new HashMap<>();
         ctx.formParamMap().forEach((name, all) -> said.put(name, String.join(",", all)));
+        said.put(LabelFields.MAP, Visit.of(ctx).scannerMap());
         String key = CounterRoutes.key(Entered.of(said, words.texts()));
         Command.Header header = new Command.Header(Visit.of(ctx).signedIn().id(), clock.instant(), key);
         Delivery.Step step = delivery.take(said, header);

@@ -6,6 +6,7 @@ import bagclock.platform.Choice;
 import bagclock.platform.Entered;
 import bagclock.register.LabelName;
 import bagclock.register.PartType;
+import bagclock.scan.CharacterMap;
 import bagclock.scan.Decoder;
 import bagclock.scan.Fact;
 import bagclock.scan.Found;
@@ -20,6 +21,9 @@ import java.util.Optional;
 /** The part of the receiving form that a label's scan fills; each value says where it was read. */
 final class LabelFields {
     static final String SCAN = "scan";
+    /** What this workstation put right; never from the form. */
+    static final String MAP = "scannerMap";
+
     private static final String PART = "labelPart";
     private static final String LOT = "lot";
     private static final String DATE_CODE = "dateCode";
@@ -154,8 +158,16 @@ final class LabelFields {
         String kept = Decoder.readAll(entered.text(SCAN)).kept();
         if (!kept.isEmpty()) {
             label.put(Notes.SCAN, kept);
+            asItCame(kept, entered.text(MAP)).ifPresent(came -> label.put(Notes.SCAN_AS_IT_CAME, came));
         }
         return label;
+    }
+
+    private static Optional<String> asItCame(String kept, String map) {
+        String mark = String.valueOf(CharacterMap.MARK);
+        return kept.contains(mark)
+                ? Optional.of(CharacterMap.parse(map).arrived(kept.replace(mark, "")))
+                : Optional.empty();
     }
 
     /** What was read and what is odd about it. */

@@ -14,6 +14,7 @@ public final class StockRoutes {
     private final ActRoutes acts;
     private final LevelRoutes levels;
     private final LateScanRoutes late;
+    private final ScannerRoutes scanner;
     private final ItemRoutes items;
     private final DeliveryRoutes delivery;
     private final TrolleyRoutes trolley;
@@ -29,10 +30,11 @@ public final class StockRoutes {
         ScanStore scans = new ScanStore(database);
         LabelScans labels = new LabelScans(desk, scans);
         this.counter = new CounterRoutes(new CounterRoutes.Known(desk, store, scans), pages, words, clock);
-        this.late = new LateScanRoutes(new LateScans(desk, store, scans, words), pages, words, clock);
+        this.late = new LateScanRoutes(new LateScans(desk, store, scans, words), words, clock);
         ActRoutes.Known known = new ActRoutes.Known(desk, store, labels);
         this.acts = new ActRoutes(known, pages, words, clock);
         this.levels = new LevelRoutes(scans, pages, words, clock);
+        this.scanner = new ScannerRoutes(pages, words);
         this.items = new ItemRoutes(desk, store, pages, words, clock);
         this.delivery = new DeliveryRoutes(known, pages, words, clock);
         this.trolley = new TrolleyRoutes(desk, store, pages, words, clock);
@@ -52,6 +54,7 @@ public final class StockRoutes {
         acts.register(routes);
         levels.register(routes);
         late.register(routes);
+        scanner.register(routes);
         items.register(routes);
         delivery.register(routes);
         trolley.register(routes);

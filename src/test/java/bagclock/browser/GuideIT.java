@@ -54,6 +54,7 @@ class GuideIT {
     @ParameterizedTest(name = "{0}")
     @CsvSource({
         "counter, CLERK, /stock, LIGHT, 1280, 860",
+        "scanner, CLERK, /stock/scanner, LIGHT, 1280, 1040",
         "receive, CLERK, /stock/receive, LIGHT, 1280, 860",
         "open, CLERK, /items/R-404/acts/open, LIGHT, 1280, 1080",
         "item, CLERK, /items/R-407, LIGHT, 1280, 1240",

@@ -9,6 +9,7 @@ final class Scanner {
     private static final double SECONDS_BETWEEN = 0.005;
     private static final String CONTROL = "Control+";
     private static final int CONTROL_MODIFIER = 2;
+    private static final int SHIFT_MODIFIER = 8;
 
     private final CDPSession keys;
     private double at = System.currentTimeMillis() / 1000.0;
@@ -33,6 +34,16 @@ final class Scanner {
         JsonObject event = new JsonObject();
         event.addProperty(isChord ? "code" : "key", isChord ? key.substring(CONTROL.length()) : key);
         event.addProperty("modifiers", isChord ? CONTROL_MODIFIER : 0);
+        event.addProperty("type", "rawKeyDown");
+        send(event);
+    }
+
+    /** A key that types an accent and waits. */
+    void accent(String code, boolean isShifted) {
+        JsonObject event = new JsonObject();
+        event.addProperty("key", "Dead");
+        event.addProperty("code", code);
+        event.addProperty("modifiers", isShifted ? SHIFT_MODIFIER : 0);
         event.addProperty("type", "rawKeyDown");
         send(event);
     }
