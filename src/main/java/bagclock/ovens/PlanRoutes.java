@@ -175,6 +175,7 @@ final class PlanRoutes {
                 new PlanPrintPage(
                         words.text("plan.print.title", texts.at(now)),
                         page.lead(),
+                        page.named(),
                         page.runs().stream()
                                 .filter(run -> run.lots().stream().anyMatch(soon::contains)
                                         || run.start().isEmpty())

@@ -166,6 +166,8 @@ class HeldRunsSiteTest {
                 .contains("May not be baked so in this oven: " + tag, "Make a draft");
         assertThat(page.select("#run-" + tag).text()).contains("can't be as planned");
         assertThat(page.select("ol.trail a").eachAttr("href")).noneMatch(href -> href.contains("tag=" + tag));
+        assertThat(planner.page("/ovens/plan/print").text())
+                .contains("May not be baked so in this oven: " + tag, "can't be as planned");
         String draft = draft();
         assertThat(changes(planner.page(draft))).contains("May not be baked so in this oven: " + tag);
         publish(draft);

@@ -116,7 +116,7 @@ class LoadPlanSiteTest {
                 .val();
         HttpResponse<String> asked = planner().submit(LOAD, LOAD, load(oven, "125", tag, "code", ""));
         assertThat(asked.statusCode()).isEqualTo(422);
-        assertThat(main(Jsoup.parse(asked.body()))).contains("tick the box below", "Another time: " + tag);
+        assertThat(main(Jsoup.parse(asked.body()))).contains("Tick the box beside the button", "Another time: " + tag);
         assertThat(planner().page("/ovens").select("article li:contains(" + tag + ")"))
                 .isEmpty();
 
