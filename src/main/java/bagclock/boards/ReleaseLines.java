@@ -45,14 +45,17 @@ final class ReleaseLines {
 
     private Dated dated(BoardEntry entry) {
         String path = "/boards/" + entry.serial();
-        String used = rooms.board(entry.serial(), rooms.now()).standing().stream()
+        List<BoardEntry> standing = rooms.board(entry.serial(), rooms.now()).standing();
+        String used = standing.stream()
                 .filter(one -> one.says(BoardNotes.RELEASE, Integer.toString(entry.seq())))
                 .findFirst()
                 .map(one -> path + "/heats/" + one.seq())
                 .orElse("");
         ReleasesPage.Link about = new ReleasesPage.Link(path, entry.serial());
         ReleasesPage.Link record = new ReleasesPage.Link(path + "/heats/" + entry.seq(), at(entry.happenedAt()));
-        return dated(entry.stamp(), entry.told(), new Linked(about, record, used), new EntryWords(words).heat(entry));
+        String what = new EntryWords(words).heat(entry);
+        String state = standing.contains(entry) ? what : what + ". " + words.text("bench.heat.taken-back");
+        return dated(entry.stamp(), entry.told(), new Linked(about, record, used), state);
     }
 
     private Dated dated(Entry entry, Map<String, String> notes) {

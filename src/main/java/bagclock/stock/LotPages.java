@@ -14,7 +14,7 @@ final class LotPages {
         this.words = words;
     }
 
-    LotPage page(String tag, Lot lot, Instant now) {
+    LotPage page(String tag, MakersLot lot, Instant now) {
         return new LotPage(
                 lot.number()
                         .map(number -> words.text("stock.lot.title", number))
@@ -31,7 +31,7 @@ final class LotPages {
                 words.text("stock.lot.as-of", words.texts().at(now)));
     }
 
-    private LotPage.Went went(Lot.Went one) {
+    private LotPage.Went went(MakersLot.Went one) {
         return new LotPage.Went(
                 one.board().isEmpty() ? words.text("stock.lot.no-board") : one.board(),
                 one.location(),
@@ -46,7 +46,7 @@ final class LotPages {
     }
 
     /** Both lists in one: a line for each use, then one for each item. */
-    String table(Lot lot) {
+    String table(MakersLot lot) {
         List<String> names = List.of(
                 "kind",
                 "board_serial",
@@ -66,7 +66,7 @@ final class LotPages {
                         .toList());
     }
 
-    private static List<String> cells(Lot lot, Lot.Went one) {
+    private static List<String> cells(MakersLot lot, MakersLot.Went one) {
         return defused(
                 one.board().isEmpty() ? "use" : "board",
                 one.board(),
@@ -80,7 +80,7 @@ final class LotPages {
                 one.at().toString());
     }
 
-    private static List<String> cells(Lot lot, Item item) {
+    private static List<String> cells(MakersLot lot, Item item) {
         return defused(
                 "item",
                 item.board().orElse(""),

@@ -26,7 +26,7 @@ final class LotRoutes {
         routes.get("/items/{tag}/lot/csv", this::table, Role.signedIn());
     }
 
-    private Lot lot(Context ctx) {
+    private MakersLot lot(Context ctx) {
         String tag = ctx.pathParam("tag");
         return lots.of(tag).orElseThrow(() -> new NotThere("no item " + tag));
     }

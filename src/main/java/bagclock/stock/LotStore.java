@@ -9,8 +9,8 @@ import bagclock.ledger.Notes;
 import bagclock.ledger.Told;
 import bagclock.platform.Database;
 import bagclock.platform.Transaction;
-import bagclock.stock.Lot.Place;
-import bagclock.stock.Lot.Went;
+import bagclock.stock.MakersLot.Place;
+import bagclock.stock.MakersLot.Went;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -29,7 +29,7 @@ final class LotStore {
     }
 
     /** The lot that an item belongs to; without a lot number all that came in with it. */
-    Optional<Lot> of(String tag) {
+    Optional<MakersLot> of(String tag) {
         return database.read(tx -> ledger.item(tx, tag).map(item -> lot(tx, root(tx, item))));
     }
 
@@ -40,7 +40,7 @@ final class LotStore {
                 .orElse(item);
     }
 
-    private Lot lot(Transaction tx, Item root) {
+    private MakersLot lot(Transaction tx, Item root) {
         Optional<String> number = number(tx, root.tag());
         Set<String> tags = new TreeSet<>(ledger.touchedBy(tx, root.tag()));
         number.ifPresent(lot -> ledger.ofLot(tx, lot).stream()
@@ -52,7 +52,7 @@ final class LotStore {
                 .flatMap(item -> went(item, ledger.history(tx, item.tag())).stream())
                 .sorted(Comparator.comparing(Went::board).thenComparing(Went::at))
                 .toList();
-        return new Lot(root.tag(), root.partType(), number, items, went);
+        return new MakersLot(root.tag(), root.partType(), number, items, went);
     }
 
     private boolean isSameType(Transaction tx, String tag, Item root) {

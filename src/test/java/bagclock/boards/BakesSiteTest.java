@@ -296,4 +296,20 @@ class BakesSiteTest {
         assertThat(Jsoup.parse(refused.body()).select("[role=alert]")).isNotEmpty();
         assertThat(shop.technician().page(board).select(".trail li")).hasSize(1);
     }
+
+    /** A release that is taken back holds no more, and the list of releases says so. */
+    @Test
+    void aReleaseIsTakenBackAndStaysInTheListMarked() {
+        String board = expiredBoard("TB-6", 125);
+        Visitor engineer = shop.engineer();
+        String ask = board + "/heat?profile=none";
+        sent(engineer.submit(ask, board + "/heat/release", "reason", "Weighed dry."));
+        assertThat(engineer.page(ask).select("#board-answer .caution")).isNotEmpty();
+
+        sent(takeBack(board, board));
+
+        assertThat(engineer.page(ask).select("#board-answer .caution")).isEmpty();
+        assertThat(engineer.page("/boards/releases").select("tr:contains(TB-6)").text())
+                .contains("Weighed dry.", "taken back");
+    }
 }

@@ -90,7 +90,7 @@ class LotSiteTest {
     void everyBoardOfTheLotIsListedWhicheverItemItCameFrom() {
         Document page = clerk().page("/items/LOT-A/lot");
 
-        assertThat(page.select("h1").text()).isEqualTo("Lot 77-A");
+        assertThat(page.select("h1").text()).isEqualTo("Maker's lot 77-A");
         assertThat(line(page, "BRD-9")).contains("LOT-A1", "WO-1", "used up for it");
         assertThat(line(page, "BRD-2")).contains("LOT-A1");
         assertThat(line(page, "BRD-5")).contains("U3", "LOT-B1", "was on it, taken off");
@@ -112,7 +112,7 @@ class LotSiteTest {
     void anotherLotDoesNotListBoardsOfBefore() {
         Document page = clerk().page("/items/LOT-C/lot");
 
-        assertThat(page.select("h1").text()).isEqualTo("Lot 78");
+        assertThat(page.select("h1").text()).isEqualTo("Maker's lot 78");
         assertThat(page.select("main").text()).contains("=BRD-7").doesNotContain("BRD-9");
     }
 
@@ -135,7 +135,7 @@ class LotSiteTest {
     void anItemWithoutALotNumberHasItsOwnFamily() {
         Document page = clerk().page("/items/R-409/lot");
 
-        assertThat(page.select("h1").text()).startsWith("Lot of ");
+        assertThat(page.select("h1").text()).startsWith("What came in as ");
         assertThat(clerk().page("/items/R-409").select("a[href=/items/R-409/lot]"))
                 .hasSize(1);
         assertThat(clerk().get("/items/NONE/lot").statusCode()).isEqualTo(404);

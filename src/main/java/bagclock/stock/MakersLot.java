@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param items that hold, or held, parts of it, by tag; an item that others were put into may hold more
  * @param went by serial number of the board; what has none comes first
  */
-record Lot(String tag, String partType, Optional<String> number, List<Item> items, List<Went> went) {
+record MakersLot(String tag, String partType, Optional<String> number, List<Item> items, List<Went> went) {
     /**
      * Parts went onto a board, or were used without one being named.
      *
