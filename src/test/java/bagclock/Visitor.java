@@ -96,6 +96,11 @@ public final class Visitor {
 
     /** Sends a form that stands on another page. */
     public HttpResponse<String> uploadFrom(String page, String path, FilePart file, String... fields) {
+        return uploadFrom(page, path, List.of(file), fields);
+    }
+
+    /** Sends a form that stands on another page, with files. */
+    public HttpResponse<String> uploadFrom(String page, String path, List<FilePart> files, String... fields) {
         String boundary = "part-of-a-form";
         ByteArrayOutputStream body = new ByteArrayOutputStream();
         Element token = page(page).selectFirst("main input[name=csrf]");
@@ -103,7 +108,8 @@ public final class Visitor {
         for (int i = 0; i < fields.length; i += 2) {
             part(body, boundary, "name=\"" + fields[i] + "\"", fields[i + 1]);
         }
-        part(body, boundary, "name=\"" + file.field() + "\"; filename=\"" + file.name() + "\"", file.content());
+        files.forEach(file -> part(
+                body, boundary, "name=\"" + file.field() + "\"; filename=\"" + file.name() + "\"", file.content()));
         body.writeBytes(("--" + boundary + "--\r\n").getBytes(StandardCharsets.UTF_8));
         return send(HttpRequest.newBuilder(URI.create(root + path))
                 .header("Content-Type", "multipart/form-data; boundary=" + boundary)

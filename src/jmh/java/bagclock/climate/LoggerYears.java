@@ -5,9 +5,6 @@ import bagclock.core.standard.Edition;
 import bagclock.core.standard.Standard;
 import bagclock.desk.Desk;
 import bagclock.logfile.Answers;
-import bagclock.logfile.Bounds;
-import bagclock.logfile.LayoutFinder;
-import bagclock.logfile.LogFile;
 import bagclock.logfile.LogSource;
 import bagclock.platform.Database;
 import bagclock.platform.Settings;
@@ -64,13 +61,11 @@ final class LoggerYears {
     /** Looks at the whole file as the preview does, then imports it. */
     static int importFile(Database database, Path csv) throws IOException {
         LogSource source = () -> Files.newInputStream(csv);
-        if (Preview.of(source, Answers.NONE, BelowZero.UNKNOWN).isEmpty()) {
-            throw new IllegalStateException("no preview of " + csv);
-        }
-        LogFile file = new LogFile(source, LayoutFinder.find(source).orElseThrow(), Answers.NONE, Bounds.ROOM);
+        Preview preview = Preview.of(source, Answers.NONE, BelowZero.UNKNOWN)
+                .orElseThrow(() -> new IllegalStateException("no preview of " + csv));
         Desk desk = new Desk(database, Standard.load(Edition.J_STD_033D), (tx, topic) -> {});
         return new Import(desk, ZONE, new Source("bench", END, Optional.of("file")), done -> {})
-                .run(file, RoomSamples.channels(file).orElseThrow(), BelowZero.UNKNOWN)
+                .run(preview.log(BelowZero.UNKNOWN))
                 .kept()
                 .added();
     }

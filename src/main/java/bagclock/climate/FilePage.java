@@ -9,12 +9,8 @@ import java.util.List;
  *
  * @param problem why it can't be imported; empty for none
  * @param asked fields of what is open or was said; none once it is imported
- * @param found what was found, in words
- * @param readings the first of them
- * @param gaps times without samples, in words
- * @param faults lines that can't be used
- * @param state of an import, in words; empty before the first
- * @param samplesDone of a running import
+ * @param ready whether it can be imported as it is
+ * @param half of a file that holds temperature or humidity only
  */
 public record FilePage(
         String title,
@@ -22,17 +18,42 @@ public record FilePage(
         String lead,
         String problem,
         List<Asked> asked,
-        List<String> found,
-        List<ZonePage.Row> readings,
-        List<String> gaps,
-        List<ImportPage.BadLine> faults,
-        String state,
-        boolean running,
-        long samplesDone,
-        long samplesAll,
+        Seen seen,
+        Standing standing,
         boolean ready,
-        boolean canTakeBack)
+        OtherHalf half)
         implements Page {
+    /**
+     * What was seen in it.
+     *
+     * @param found in words
+     * @param readings the first of them
+     * @param gaps times without samples, in words
+     * @param faults lines that can't be used
+     */
+    public record Seen(
+            List<String> found, List<ZonePage.Row> readings, List<String> gaps, List<ImportPage.BadLine> faults) {
+        static final Seen NOTHING = new Seen(List.of(), List.of(), List.of(), List.of());
+    }
+
+    /**
+     * How its import stands.
+     *
+     * @param state in words; empty before the first
+     * @param samplesDone of a running import
+     */
+    public record Standing(String state, boolean running, long samplesDone, long samplesAll, boolean canTakeBack) {
+        /** Nothing runs, and nothing can be taken back. */
+        static Standing resting(String state) {
+            return new Standing(state, false, 0, 0, false);
+        }
+    }
+
+    /** The same with its other half. */
+    FilePage with(OtherHalf other) {
+        return new FilePage(title, id, lead, problem, asked, seen, standing, ready, other);
+    }
+
     @Override
     public String template() {
         return "climate/file.jte";

@@ -13,8 +13,10 @@ import bagclock.readings.FileEvent;
 import bagclock.readings.FoundLines;
 import bagclock.readings.LoggerFile;
 import bagclock.readings.Progress;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Puts a file of a logger into words. */
 final class FilePages {
@@ -24,16 +26,40 @@ final class FilePages {
     private final Texts texts;
     private final Names names;
     private final RoomFields asked;
+    private final HalfPages halves;
 
-    FilePages(Messages messages, Texts texts, Names names) {
-        this.messages = messages;
+    FilePages(Texts texts, HalfPages halves, Names names) {
+        this.messages = texts.messages();
         this.texts = texts;
         this.names = names;
         this.asked = new RoomFields(messages);
+        this.halves = halves;
     }
 
-    /** A file as it is stored, with how far its import is. */
-    record Kept(LoggerFile file, String place, List<FileEvent> events, Progress progress) {
+    /**
+     * A file as it is stored, with how far its import is.
+     *
+     * @param other the file that it is read with
+     * @param through the files that are read with it
+     */
+    record Kept(
+            LoggerFile file,
+            String place,
+            List<FileEvent> events,
+            Progress progress,
+            Optional<LoggerFile> other,
+            List<Kept> through) {
+        /** Keeps its own copies. */
+        Kept {
+            events = List.copyOf(events);
+            through = List.copyOf(through);
+        }
+
+        /** Whether none of its readings count. */
+        boolean isNew() {
+            return events.isEmpty() || is(FileEvent.What.TAKEN_BACK);
+        }
+
         Optional<FileEvent> last() {
             return events.isEmpty() ? Optional.empty() : Optional.of(events.get(events.size() - 1));
         }
@@ -44,66 +70,85 @@ final class FilePages {
     }
 
     /** Before an import, or after it was taken back. */
-    FilePage preview(Kept kept, Preview preview, Entered entered) {
+    FilePage preview(Kept kept, Preview preview, Entered entered, OtherHalf half) {
         Optional<LogReport> report = preview.report();
+        FilePage.Seen seen = new FilePage.Seen(
+                report.map(found -> found(found, preview)).orElse(List.of()),
+                rows(preview.first()),
+                report.map(this::gaps).orElse(List.of()),
+                report.map(this::faults).orElse(List.of()));
+        boolean ready = preview.isReady() && !entered.isRefused();
+        return new FilePage(
+                kept.file().fileName(),
+                kept.file().id(),
+                lead(kept),
+                half.wanted() ? "" : problem(preview),
+                half.wanted() ? List.of() : asked.of(preview, entered),
+                seen,
+                FilePage.Standing.resting(state(kept)),
+                ready,
+                half);
+    }
+
+    /**
+     * With its other half, before an import.
+     *
+     * @param which whether a person must say which of both holds the temperatures
+     */
+    FilePage pair(Kept kept, PairPreview preview, Entered entered, boolean which) {
         return new FilePage(
                 kept.file().fileName(),
                 kept.file().id(),
                 lead(kept),
                 problem(preview),
-                asked.of(preview, entered),
-                report.map(found -> found(found, preview)).orElse(List.of()),
-                preview.first().stream().map(this::row).toList(),
-                report.map(this::gaps).orElse(List.of()),
-                report.map(this::faults).orElse(List.of()),
-                state(kept),
-                false,
-                0,
-                0,
+                asked.of(preview, entered, which),
+                halves.seen(preview, rows(preview.first()), this::found),
+                FilePage.Standing.resting(state(kept)),
                 preview.isReady() && !entered.isRefused(),
-                false);
+                halves.joined(kept, true));
     }
 
     /** While it is imported and afterwards. */
     FilePage imported(Kept kept) {
         Progress progress = kept.progress();
-        boolean running = kept.is(FileEvent.What.BEGUN);
-        return new FilePage(
-                kept.file().fileName(),
-                kept.file().id(),
-                lead(kept),
-                "",
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                kept.last().map(FilePages::lines).orElse(List.of()),
+        FilePage.Standing standing = new FilePage.Standing(
                 state(kept),
-                running,
+                kept.is(FileEvent.What.BEGUN),
                 progress.samplesDone(),
                 Math.max(1, progress.samplesAll()),
-                false,
                 !kept.is(FileEvent.What.TAKEN_BACK));
+        return kept(kept, "", kept.last().map(FilePages::seen).orElse(FilePage.Seen.NOTHING), standing)
+                .with(halves.joined(kept, false));
     }
 
-    /** No line of it has a time and a value. */
-    FilePage unreadable(Kept kept) {
+    /** Its values count through other files. */
+    FilePage through(Kept kept) {
+        String states = kept.through().stream()
+                .map(one -> one.file().fileName() + ": "
+                        + (one.events().isEmpty() ? messages.text("climate.file.waiting") : state(one)))
+                .collect(Collectors.joining(" "));
+        boolean counts = kept.through().stream().anyMatch(one -> !one.isNew());
+        return kept(kept, "", FilePage.Seen.NOTHING, new FilePage.Standing(states, false, 0, 0, counts))
+                .with(halves.through(kept));
+    }
+
+    /** It can't be imported, for this reason. */
+    FilePage impossible(Kept kept, String problem) {
+        return kept(kept, problem, FilePage.Seen.NOTHING, FilePage.Standing.resting(""))
+                .with(halves.joined(kept, true));
+    }
+
+    private FilePage kept(Kept kept, String problem, FilePage.Seen seen, FilePage.Standing standing) {
         return new FilePage(
                 kept.file().fileName(),
                 kept.file().id(),
                 lead(kept),
-                messages.text("climate.file.unreadable"),
+                problem,
                 List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                "",
+                seen,
+                standing,
                 false,
-                0,
-                0,
-                false,
-                false);
+                OtherHalf.NONE);
     }
 
     private String lead(Kept kept) {
@@ -115,6 +160,13 @@ final class FilePages {
                 texts.at(file.uploadedAt()),
                 names.of(file.who()),
                 file.sha256().substring(0, 12));
+    }
+
+    private String problem(PairPreview preview) {
+        if (!preview.open().isEmpty()) {
+            return messages.text("climate.file.say-first");
+        }
+        return preview.first().isEmpty() ? messages.text("climate.half.no-readings") : "";
     }
 
     private String problem(Preview preview) {
@@ -149,17 +201,25 @@ final class FilePages {
     }
 
     private List<String> found(LogReport report, Preview preview) {
+        return found(report)
+                .counted("climate.file.found.incomplete", preview.incomplete())
+                .counted("climate.file.found.below-zero", preview.belowZero())
+                .lines();
+    }
+
+    private FoundLines found(LogReport report) {
         LogReport.Times times = report.times();
         return new FoundLines(texts, report)
                 .counted("climate.file.found.without-value", report.withoutValue())
-                .counted("climate.file.found.incomplete", preview.incomplete())
                 .counted("climate.file.found.clipped", report.clipped())
                 .counted("climate.file.found.repeated", times.repeated())
                 .counted("climate.file.found.backwards", times.backwards())
                 .counted("climate.file.found.gaps", times.gapCount())
-                .counted("climate.file.found.below-zero", preview.belowZero())
-                .counted("climate.file.found.faults", report.faultCount())
-                .lines();
+                .counted("climate.file.found.faults", report.faultCount());
+    }
+
+    private List<ZonePage.Row> rows(List<Reading> readings) {
+        return readings.stream().map(this::row).toList();
     }
 
     private ZonePage.Row row(Reading reading) {
@@ -192,14 +252,18 @@ final class FilePages {
         return texts.part(fault.kind()) + " " + fault.text();
     }
 
-    private static List<ImportPage.BadLine> lines(FileEvent event) {
-        return event.report()
-                .lines()
-                .limit(MOST_FAULTS)
-                .map(line -> line.split("\t", 3))
-                .filter(cells -> cells.length == 3)
-                .map(cells -> new ImportPage.BadLine(cells[0], cells[1], cells[2]))
-                .toList();
+    /** A line of the report without a number says something of the whole. */
+    private static FilePage.Seen seen(FileEvent event) {
+        List<String> found = new ArrayList<>();
+        List<ImportPage.BadLine> faults = new ArrayList<>();
+        event.report().lines().map(line -> line.split("\t", 3)).forEach(cells -> {
+            if (cells.length == 3 && cells[0].isEmpty() && cells[1].isEmpty()) {
+                found.add(cells[2]);
+            } else if (cells.length == 3 && faults.size() < MOST_FAULTS) {
+                faults.add(new ImportPage.BadLine(cells[0], cells[1], cells[2]));
+            }
+        });
+        return new FilePage.Seen(found, List.of(), List.of(), faults);
     }
 
     /** The list with the form. */
@@ -211,7 +275,7 @@ final class FilePages {
                 logger,
                 entered.field("place", messages.text("climate.file.place")),
                 places,
-                entered.field("file", messages.text("climate.import.file")),
+                entered.field("file", messages.text("climate.import.file"), messages.text("climate.files.two")),
                 known,
                 files.stream()
                         .map(kept -> new FilesPage.Line(
@@ -220,7 +284,15 @@ final class FilePages {
                                 kept.file().logger(),
                                 kept.place(),
                                 texts.at(kept.file().uploadedAt()),
-                                kept.last().isEmpty() ? messages.text("climate.file.waiting") : state(kept)))
+                                listed(kept)))
                         .toList());
+    }
+
+    private String listed(Kept kept) {
+        if (!kept.through().isEmpty()) {
+            return messages.text(
+                    "climate.half.listed", kept.through().get(0).file().fileName());
+        }
+        return kept.last().isEmpty() ? messages.text("climate.file.waiting") : state(kept);
     }
 }

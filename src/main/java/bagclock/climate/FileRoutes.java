@@ -22,7 +22,6 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.UploadedFile;
 import java.time.Clock;
-import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,7 +29,9 @@ import java.util.Optional;
 
 /** Files of loggers: upload, what must be said, preview, import, taking back. */
 final class FileRoutes {
+    private static final String PATH = "/climate/files";
     private static final int LISTED = 30;
+    private static final int LONGEST_FILE_NAME = 200;
     private static final int LONGEST_NAME = 80;
 
     private final LogStore store;
@@ -40,7 +41,9 @@ final class FileRoutes {
     private final Messages messages;
     private final Texts texts;
     private final Clock clock;
+    private final Halves halves;
     private final FilePages words;
+    private final FileLooks looks;
 
     FileRoutes(Database database, Desk desk, Pages pages, Texts texts, Clock clock) {
         this.store = new LogStore(database);
@@ -50,16 +53,21 @@ final class FileRoutes {
         this.messages = texts.messages();
         this.texts = texts;
         this.clock = clock;
-        this.words = new FilePages(messages, texts, new Names(database));
+        this.halves = new Halves(store);
+        HalfPages halfWords = new HalfPages(texts);
+        this.words = new FilePages(texts, halfWords, new Names(database));
+        this.looks = new FileLooks(store, climate, words, halfWords, clock);
     }
 
     void register(RoutesConfig routes) {
-        routes.get("/climate/files", ctx -> pages.show(ctx, list(Entered.of(Map.of(), texts))), Role.signedIn());
-        routes.post("/climate/files", this::upload, Role.signedIn());
-        routes.get("/climate/files/{id}", this::show, Role.signedIn());
-        routes.post("/climate/files/{id}/look", this::look, Role.signedIn());
-        routes.post("/climate/files/{id}/import", this::begin, Role.signedIn());
-        routes.post("/climate/files/{id}/take-back", this::takeBack, Role.signedIn());
+        routes.get(PATH, ctx -> pages.show(ctx, list(Entered.of(Map.of(), texts))), Role.signedIn());
+        routes.post(PATH, this::upload, Role.signedIn());
+        routes.get(PATH + "/{id}", this::show, Role.signedIn());
+        routes.post(PATH + "/{id}/look", this::look, Role.signedIn());
+        routes.post(PATH + "/{id}/import", this::begin, Role.signedIn());
+        routes.post(PATH + "/{id}/take-back", this::takeBack, Role.signedIn());
+        routes.post(PATH + "/{id}/other-half", this::join, Role.signedIn());
+        routes.post(PATH + "/{id}/part", this::part, Role.signedIn());
     }
 
     private FilesPage list(Entered entered) {
@@ -71,23 +79,18 @@ final class FileRoutes {
                 entered,
                 places,
                 store.loggers().stream().map(LoggerProfile::name).toList(),
-                store.newest(LISTED).stream().map(this::kept).toList());
-    }
-
-    private FilePages.Kept kept(LoggerFile file) {
-        String place = climate.place(file.placeCode(), clock.instant()).fact().name();
-        return new FilePages.Kept(file, place, store.events(file.id()), store.progress(file.id()));
+                store.newest(LISTED).stream().map(looks::kept).toList());
     }
 
     private void upload(Context ctx) {
         Entered entered = Entered.of(ctx, texts);
         String logger = entered.required("logger");
         String place = entered.required("place");
-        UploadedFile file = ctx.uploadedFile("file");
+        List<UploadedFile> files = files(ctx);
         if (logger.length() > LONGEST_NAME) {
             entered.refuse("logger", messages.text("entered.long", LONGEST_NAME));
         }
-        if (file == null || file.size() == 0) {
+        if (files.isEmpty()) {
             entered.refuse("file", messages.text("climate.file.choose"));
         }
         Optional<KnownPlace> known = climate.places(clock.instant()).stream()
@@ -96,16 +99,33 @@ final class FileRoutes {
         if (!place.isEmpty() && known.isEmpty()) {
             entered.refuse("place", messages.text("entered.choose"));
         }
-        if (entered.isRefused() || file == null) {
+        if (entered.isRefused()) {
             pages.refuse(ctx, list(entered));
             return;
         }
-        String name = file.filename().isBlank() ? logger : file.filename();
         Source source = new Source(who(ctx), clock.instant());
-        LoggerFile kept = store.add(
-                new LoggerFiles.Upload(logger, place, name.substring(0, Math.min(name.length(), 200)), file.content()),
+        List<LoggerFile> kept =
+                files.stream().map(file -> add(logger, place, file, source)).toList();
+        boolean isPair = kept.size() == 2 && halves.joinBoth(kept.get(0), kept.get(1), source);
+        if (kept.size() == 1) {
+            halves.joinWithWaiting(kept.get(0), source);
+        }
+        boolean isOnePage = isPair || kept.size() == 1;
+        ctx.redirect(isOnePage ? PATH + "/" + kept.get(kept.size() - 1).id() : PATH, HttpStatus.SEE_OTHER);
+    }
+
+    private LoggerFile add(String logger, String place, UploadedFile file, Source source) {
+        String name = file.filename().isBlank() ? logger : file.filename();
+        return store.add(
+                new LoggerFiles.Upload(
+                        logger, place, name.substring(0, Math.min(name.length(), LONGEST_FILE_NAME)), file.content()),
                 source);
-        ctx.redirect("/climate/files/" + kept.id(), HttpStatus.SEE_OTHER);
+    }
+
+    private static List<UploadedFile> files(Context ctx) {
+        return ctx.uploadedFiles("file").stream()
+                .filter(file -> file.size() > 0)
+                .toList();
     }
 
     private static String who(Context ctx) {
@@ -121,32 +141,22 @@ final class FileRoutes {
     }
 
     private void show(Context ctx) {
-        FilePages.Kept kept = kept(file(ctx));
-        boolean isNew = kept.events().isEmpty() || kept.is(FileEvent.What.TAKEN_BACK);
-        if (isNew) {
+        FilePages.Kept kept = looks.kept(file(ctx));
+        if (!kept.through().isEmpty()) {
+            pages.show(ctx, words.through(kept));
+        } else if (kept.isNew()) {
             Map<String, String> values = new HashMap<>(AnswersForm.values(profile(kept.file())));
             values.putIfAbsent(AnswersForm.ZONE, "");
-            pages.show(ctx, page(kept, Entered.of(values, texts)));
+            pages.show(ctx, looks.of(kept, Entered.of(values, texts)).page());
         } else {
             pages.show(ctx, words.imported(kept));
         }
     }
 
-    private FilePage page(FilePages.Kept kept, Entered entered) {
-        return preview(kept.file(), entered)
-                .map(preview -> words.preview(kept, preview, entered))
-                .orElseGet(() -> words.unreadable(kept));
-    }
-
-    private Optional<Preview> preview(LoggerFile file, Entered entered) {
-        return Preview.of(
-                store.source(file.id()), AnswersForm.answers(entered, messages), AnswersForm.belowZero(entered));
-    }
-
     /** With what was said so far. */
     private void look(Context ctx) {
         Entered entered = Entered.of(ctx, texts);
-        FilePage page = page(kept(file(ctx)), entered);
+        FilePage page = looks.of(looks.kept(file(ctx)), entered).page();
         if (entered.isRefused()) {
             pages.refuse(ctx, page);
         } else {
@@ -156,30 +166,51 @@ final class FileRoutes {
 
     private void begin(Context ctx) {
         Entered entered = Entered.of(ctx, texts);
-        FilePages.Kept kept = kept(file(ctx));
-        Optional<Preview> preview = preview(kept.file(), entered);
-        boolean ready =
-                preview.filter(Preview::isReady).isPresent() && !entered.isRefused() && !kept.is(FileEvent.What.BEGUN);
-        if (!ready) {
-            pages.refuse(ctx, page(kept, entered));
+        FilePages.Kept kept = looks.kept(file(ctx));
+        FileLooks.Look look = looks.of(kept, entered);
+        if (look.log().isEmpty() || !kept.through().isEmpty() || kept.is(FileEvent.What.BEGUN)) {
+            pages.refuse(ctx, look.page());
             return;
         }
-        Preview file = preview.orElseThrow();
-        Instant now = clock.instant();
         LoggerProfile before =
                 LoggerProfile.fresh(kept.file().logger(), kept.file().placeCode());
-        store.keep(
-                AnswersForm.profile(before, file.file().answers(), AnswersForm.belowZero(entered)),
-                new Source(who(ctx), now));
-        Imports.Job job = new Imports.Job(
-                kept.file(), file.file(), file.channels().orElseThrow(), AnswersForm.belowZero(entered));
-        imports.begin(job, file.report().orElseThrow(), who(ctx));
-        ctx.redirect("/climate/files/" + kept.file().id(), HttpStatus.SEE_OTHER);
+        store.keep(AnswersForm.profile(before, look.answers(), look.below()), new Source(who(ctx), clock.instant()));
+        imports.begin(new Imports.Job(kept.file(), look.log().orElseThrow()), who(ctx));
+        ctx.redirect(PATH + "/" + kept.file().id(), HttpStatus.SEE_OTHER);
     }
 
+    /** Of a half that counts through others, what they brought is taken back. */
     private void takeBack(Context ctx) {
         LoggerFile file = file(ctx);
         imports.takeBack(file, who(ctx));
-        ctx.redirect("/climate/files/" + file.id(), HttpStatus.SEE_OTHER);
+        store.readWith(file.id()).forEach(other -> imports.takeBack(other, who(ctx)));
+        ctx.redirect(PATH + "/" + file.id(), HttpStatus.SEE_OTHER);
+    }
+
+    /** The other half was chosen, or uploaded. */
+    private void join(Context ctx) {
+        Entered entered = Entered.of(ctx, texts);
+        FilePages.Kept kept = looks.kept(file(ctx));
+        LoggerFile file = kept.file();
+        Source source = new Source(who(ctx), clock.instant());
+        Optional<LoggerFile> chosen = halves.fitting(file).stream()
+                .filter(one -> one.id().equals(entered.text(OtherHalf.OTHER)))
+                .findFirst()
+                .or(() -> files(ctx).stream()
+                        .findFirst()
+                        .map(uploaded -> add(file.logger(), file.placeCode(), uploaded, source)));
+        if (kept.isNew() && kept.through().isEmpty()) {
+            chosen.ifPresent(other -> store.join(file.id(), other.id(), source));
+        }
+        ctx.redirect(PATH + "/" + file.id(), HttpStatus.SEE_OTHER);
+    }
+
+    /** It was the wrong one; nothing of both counts. */
+    private void part(Context ctx) {
+        LoggerFile file = file(ctx);
+        if (looks.kept(file).isNew()) {
+            store.part(file.id(), new Source(who(ctx), clock.instant()));
+        }
+        ctx.redirect(PATH + "/" + file.id(), HttpStatus.SEE_OTHER);
     }
 }

@@ -3,10 +3,7 @@ package bagclock.climate;
 import bagclock.core.exposure.Zone;
 import bagclock.core.exposure.ZoneLog.Reading;
 import bagclock.desk.Desk;
-import bagclock.logfile.LogFile;
-import bagclock.logfile.LogReport;
 import bagclock.readings.Kept;
-import bagclock.readings.LoggerProfile.BelowZero;
 import bagclock.readings.Source;
 import bagclock.readings.ZoneReading;
 import java.io.IOException;
@@ -16,7 +13,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.LongConsumer;
 
-/** Imports one file into a zone, some thousand readings in each transaction, so that its size does not matter. */
+/** Imports a log into a zone, some thousand readings in each transaction, so that its size does not matter. */
 final class Import {
     private static final int CHUNK = 20_000;
     private static final int MOST_REFUSED = 200;
@@ -39,16 +36,14 @@ final class Import {
         this.progress = progress;
     }
 
-    /** What became of a file. */
-    record Result(Kept kept, LogReport report) {}
+    /** What became of a log. */
+    record Result(Kept kept, RoomLog.Found found) {}
 
-    Result run(LogFile file, RoomSamples.Channels channels, BelowZero below) {
-        RoomSamples samples = new RoomSamples(file, channels, below, this::take);
+    Result run(RoomLog log) {
         try {
-            LogReport report = file.read(samples);
-            samples.finish();
+            RoomLog.Found found = log.read(this::take);
             flush();
-            return new Result(new Kept(added, known, refused), report);
+            return new Result(new Kept(added, known, refused), found);
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }

@@ -2,14 +2,12 @@ package bagclock.climate;
 
 import bagclock.core.exposure.Zone;
 import bagclock.desk.Desk;
-import bagclock.logfile.LogFile;
 import bagclock.logfile.LogReport;
 import bagclock.platform.Texts;
 import bagclock.readings.FileEvent;
 import bagclock.readings.Kept;
 import bagclock.readings.LoggerFile;
 import bagclock.readings.LoggerFiles;
-import bagclock.readings.LoggerProfile.BelowZero;
 import bagclock.readings.Progress;
 import bagclock.readings.Source;
 import bagclock.readings.TakenBack;
@@ -45,25 +43,26 @@ final class Imports {
         this.clock = clock;
     }
 
-    /** A file that can be imported as it is. */
-    record Job(LoggerFile file, LogFile log, RoomSamples.Channels channels, BelowZero below) {}
+    /** A file that can be imported as it is, perhaps with its other half. */
+    record Job(LoggerFile file, RoomLog log) {}
 
     /** Begins; the events of the file tell how it ends. */
-    void begin(Job job, LogReport report, String who) {
+    void begin(Job job, String who) {
         String id = job.file().id();
         Instant now = clock.instant();
         int seq = store.events(id).size() + 1;
-        store.setProgress(id, new Progress(0, report.samples()));
-        LogReport.Span span = report.span().orElseThrow();
+        store.setProgress(id, new Progress(0, job.log().size().readings()));
+        LogReport.Span span = job.log().size().span();
         store.add(
                 id,
                 FileEvent.begun(
                         seq, new Source(who, now), span.first(), span.last().plusSeconds(1)));
-        worker.execute(() -> run(job, report.samples(), seq + 1, who));
+        worker.execute(() -> run(job, seq + 1, who));
     }
 
-    private void run(Job job, long all, int seq, String who) {
+    private void run(Job job, int seq, String who) {
         String id = job.file().id();
+        long all = job.log().size().readings();
         Source source = new Source(who, clock.instant(), Optional.of(id));
         try {
             Import.Result result = new Import(
@@ -71,7 +70,7 @@ final class Imports {
                             new Zone(job.file().placeCode()),
                             source,
                             done -> store.setProgress(id, new Progress(done, all)))
-                    .run(job.log(), job.channels(), job.below());
+                    .run(job.log());
             store.add(id, FileEvent.ended(seq, now(who), true, result.kept(), lines(result)));
         } catch (RuntimeException failure) {
             LOG.error("the import of file {} failed", id, failure);
@@ -84,12 +83,16 @@ final class Imports {
     }
 
     private String lines(Import.Result result) {
-        Stream<String> faults = result.report().faults().stream()
+        Stream<String> alone = result.found().pairing().stream().flatMap(found -> new PairWords(texts).lines(found));
+        Stream<String> faults = result.found().faults().stream()
                 .map(fault ->
                         fault.line() + "\t" + fault.column() + "\t" + texts.part(fault.kind()) + " " + fault.text());
         Stream<String> refused = result.kept().refused().stream()
-                .map(bad -> bad.line() + "\t" + bad.column() + "\t" + texts.refusal(bad.refusal()));
-        String all = Stream.concat(faults, refused).collect(Collectors.joining("\n"));
+                .map(bad -> (bad.line() == 0 ? "" : bad.line()) + "\t" + bad.column() + "\t"
+                        + texts.refusal(bad.refusal()));
+        String all = Stream.of(alone.map(words -> "\t\t" + words), faults, refused)
+                .flatMap(lines -> lines)
+                .collect(Collectors.joining("\n"));
         return all.length() <= FileEvent.LONGEST_REPORT
                 ? all
                 : all.substring(0, all.lastIndexOf('\n', FileEvent.LONGEST_REPORT));

@@ -13,6 +13,7 @@ import bagclock.register.KnownPlace;
 import bagclock.register.Register;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,6 +45,32 @@ final class LogStore {
 
     List<LoggerFile> newest(int most) {
         return database.read(tx -> files.newest(tx, most));
+    }
+
+    List<LoggerFile> besides(LoggerFile file, int most) {
+        return database.read(tx -> files.besides(tx, file, most));
+    }
+
+    void join(String id, String otherId, Source source) {
+        database.withTransaction(tx -> files.join(tx, id, otherId, source));
+    }
+
+    void part(String id, Source source) {
+        database.withTransaction(tx -> files.part(tx, id, source));
+    }
+
+    Optional<LoggerFile> otherHalf(String id) {
+        return database.read(tx -> files.otherHalf(tx, id));
+    }
+
+    List<LoggerFile> readWith(String id) {
+        return database.read(tx -> files.readWith(tx, id));
+    }
+
+    /** How long a reading holds. */
+    Duration hold(Instant moment) {
+        return database.read(
+                tx -> register.houseRules(tx, moment).fact().rules().maxReadingGap());
     }
 
     LogSource source(String id) {

@@ -72,6 +72,16 @@ record Preview(
                 samples.belowZero());
     }
 
+    /** What would be imported; only if it is ready. */
+    RoomLog log(BelowZero below) {
+        LogReport found = report.orElseThrow();
+        return new OneFile(
+                file,
+                channels.orElseThrow(),
+                below,
+                new RoomLog.Size(found.samples(), found.span().orElseThrow()));
+    }
+
     boolean isReady() {
         return open.isEmpty() && channels.isPresent() && !first.isEmpty();
     }

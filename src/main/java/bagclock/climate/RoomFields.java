@@ -11,10 +11,14 @@ import bagclock.readings.AskedFields;
 import bagclock.readings.LoggerProfile.BelowZero;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** The fields in which a person says what a file of a room's logger leaves open. */
 final class RoomFields {
+    /** Name of the field that says which half a file is. */
+    static final String HOLDS = "holds";
+
     private final Messages messages;
     private final AskedFields fields;
 
@@ -27,9 +31,55 @@ final class RoomFields {
     List<Asked> of(Preview preview, Entered entered) {
         List<Asked> asked = new ArrayList<>(fields.of(preview.file().layout(), entered));
         channels(preview, entered, asked);
-        belowZero(preview, entered, asked);
+        belowZero(preview.belowZero(), entered, asked);
         fields.doubled(preview.file(), preview.open(), entered).ifPresent(asked::add);
         return asked;
+    }
+
+    /**
+     * As {@link #of(Preview, Entered)}, of two halves.
+     *
+     * @param which whether it must be said which of both holds the temperatures
+     */
+    List<Asked> of(PairPreview preview, Entered entered, boolean which) {
+        List<Asked> asked = new ArrayList<>();
+        if (which) {
+            asked.add(fields.choose(
+                    entered,
+                    HOLDS,
+                    List.of(
+                            Choice.of(
+                                    Channel.Kind.TEMPERATURE.name(), messages.text("climate.half.holds.temperatures")),
+                            Choice.of(Channel.Kind.HUMIDITY.name(), messages.text("climate.half.holds.humidities")))));
+        }
+        Stream.of(preview.temperature(), preview.humidity())
+                .flatMap(half -> fields.of(half.file().layout(), entered).stream())
+                .filter(one -> asked.stream()
+                        .noneMatch(
+                                other -> other.field().name().equals(one.field().name())))
+                .forEach(asked::add);
+        channel(preview.temperature(), AnswersForm.TEMPERATURE, entered).ifPresent(asked::add);
+        channel(preview.humidity(), AnswersForm.HUMIDITY, entered).ifPresent(asked::add);
+        belowZero(preview.belowZero(), entered, asked);
+        Stream.of(preview.temperature(), preview.humidity())
+                .flatMap(half -> fields.doubled(half.file(), preview.open(), entered).stream())
+                .findFirst()
+                .ifPresent(asked::add);
+        return asked;
+    }
+
+    /** Of a half with several columns of its kind. */
+    private Optional<Asked> channel(Half half, String name, Entered entered) {
+        List<Choice> names = half.file().layout().channels().stream()
+                .filter(channel ->
+                        channel.kind().filter(kind -> kind == half.kind()).isPresent())
+                .map(channel -> Choice.of(channel.name(), channel.name()))
+                .toList();
+        Stream<Choice> first = Stream.of(Choice.of("", messages.text("climate.file.channel.first")));
+        return names.size() < 2
+                ? Optional.empty()
+                : Optional.of(fields.choose(
+                        entered, name, Stream.concat(first, names.stream()).toList()));
     }
 
     private void channels(Preview preview, Entered entered, List<Asked> asked) {
@@ -53,8 +103,8 @@ final class RoomFields {
         }
     }
 
-    private void belowZero(Preview preview, Entered entered, List<Asked> asked) {
-        if (preview.belowZero() > 0) {
+    private void belowZero(long count, Entered entered, List<Asked> asked) {
+        if (count > 0) {
             asked.add(fields.choose(
                     entered,
                     AnswersForm.BELOW_ZERO,

@@ -3,7 +3,6 @@ package bagclock.climate;
 import bagclock.core.exposure.Air;
 import bagclock.core.exposure.ZoneLog.Reading;
 import bagclock.core.quantity.Celsius;
-import bagclock.core.quantity.DewPoint;
 import bagclock.core.quantity.RelativeHumidity;
 import bagclock.logfile.Channel.Kind;
 import bagclock.logfile.LogFile;
@@ -22,13 +21,10 @@ import java.util.Optional;
  */
 final class RoomSamples implements SampleTaker {
     /** A sensor that was silent for longer may be dead. */
-    private static final Duration LONGEST_HOLD = Duration.ofHours(1);
-
-    /** Rounding of both values can lift the dew point above the temperature by so much. */
-    private static final double ROUNDING_C = 0.3;
+    static final Duration LONGEST_HOLD = Duration.ofHours(1);
 
     private final Channels channels;
-    private final boolean frost;
+    private final HumidityOf humidityOf;
     private final boolean changesOnly;
     private final Taker taker;
     private final List<Change> changes = new ArrayList<>();
@@ -47,7 +43,7 @@ final class RoomSamples implements SampleTaker {
 
     RoomSamples(LogFile file, Channels channels, BelowZero below, Taker taker) {
         this.channels = channels;
-        this.frost = channels.humidityKind() == Kind.FROST_POINT || below == BelowZero.FROST_POINT;
+        this.humidityOf = HumidityOf.of(channels.humidityKind(), below);
         this.changesOnly = file.layout().table().isOneValueALine();
         this.taker = taker;
     }
@@ -116,27 +112,13 @@ final class RoomSamples implements SampleTaker {
             incomplete++;
             return;
         }
-        Optional<RelativeHumidity> humidity = humidity(celsius, second);
+        belowZero += humidityOf.isBelowZero(second) ? 1 : 0;
+        Optional<RelativeHumidity> humidity = humidityOf.of(celsius, second);
         if (humidity.isPresent()) {
             Air air = new Air(new Celsius(celsius), humidity.get());
             taker.take(line, new Reading(Instant.ofEpochMilli(atMs), air));
         } else {
             incomplete++;
         }
-    }
-
-    /** Empty for a dew point that lies above the temperature. */
-    private Optional<RelativeHumidity> humidity(double celsius, double second) {
-        if (channels.humidityKind() == Kind.HUMIDITY) {
-            return Optional.of(new RelativeHumidity(second));
-        }
-        belowZero += second < 0 ? 1 : 0;
-        if (second > celsius + ROUNDING_C) {
-            return Optional.empty();
-        }
-        Celsius temperature = new Celsius(celsius);
-        Celsius point = new Celsius(Math.min(second, celsius));
-        return Optional.of(
-                frost ? DewPoint.humidityByFrost(temperature, point) : DewPoint.humidity(temperature, point));
     }
 }

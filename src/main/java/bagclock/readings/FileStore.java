@@ -77,6 +77,19 @@ final class FileStore {
                 .list();
     }
 
+    /** The newest files of a logger at a place first. */
+    List<LoggerFile> newestOf(Transaction tx, String logger, String placeCode, int most) {
+        return tx.handle()
+                .createQuery(FILE + "where logger = :logger and place_code = :place"
+                        + " and not exists (select 1 from oven_chart c where c.file_id = logger_file.id)"
+                        + " order by uploaded_at desc, id limit :most")
+                .bind("logger", logger)
+                .bind("place", placeCode)
+                .bind("most", most)
+                .mapTo(LoggerFile.class)
+                .list();
+    }
+
     List<FileEvent> events(Transaction tx, String id) {
         return tx.handle()
                 .createQuery("select seq, what, happened_at, who, added, known, refused, first_at, last_at, report"

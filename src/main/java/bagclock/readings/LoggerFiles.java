@@ -25,6 +25,7 @@ public final class LoggerFiles {
 
     private final FileStore files = new FileStore();
     private final LoggerStore loggers = new LoggerStore();
+    private final HalfStore halves = new HalfStore();
 
     /** What a person uploads. */
     public record Upload(String logger, String placeCode, String fileName, InputStream content) {}
@@ -151,6 +152,33 @@ public final class LoggerFiles {
     /** The newest files first. */
     public List<LoggerFile> newest(Transaction tx, int most) {
         return files.newest(tx, most);
+    }
+
+    /** The newest files of the same logger at the same place first, without the file itself. */
+    public List<LoggerFile> besides(Transaction tx, LoggerFile file, int most) {
+        return files.newestOf(tx, file.logger(), file.placeCode(), most).stream()
+                .filter(other -> !other.id().equals(file.id()))
+                .toList();
+    }
+
+    /** Says that a file is read with another: one holds temperatures, the other humidities. */
+    public void join(Transaction tx, String id, String otherId, Source source) {
+        halves.say(tx, id, Optional.of(otherId), source);
+    }
+
+    /** Says that a file is read by itself again. */
+    public void part(Transaction tx, String id, Source source) {
+        halves.say(tx, id, Optional.empty(), source);
+    }
+
+    /** The file that this one is read with. */
+    public Optional<LoggerFile> otherHalf(Transaction tx, String id) {
+        return halves.otherOf(tx, id).map(other -> byId(tx, other));
+    }
+
+    /** The files that are read with this one. */
+    public List<LoggerFile> readWith(Transaction tx, String id) {
+        return halves.readWith(tx, id).stream().map(file -> byId(tx, file)).toList();
     }
 
     /** What happened to a file, in order. */

@@ -131,7 +131,7 @@ class LoggerFilesSiteTest {
                 .contains("No line of this file has a time and a value.");
         assertThat(visitor.page(upload(visitor, "Line 4", "Time,temp °C\n2026-03-01 10:07Z,22\n"))
                         .text())
-                .contains("a zone needs both");
+                .contains("This file holds temperatures only.");
         HttpResponse<String> empty = visitor.upload(
                 "/climate/files", new Visitor.FilePart("file", "x.csv", ""), "logger", "", "place", "LINE");
         assertThat(empty.statusCode()).isEqualTo(422);
