@@ -1,6 +1,5 @@
 package bagclock.desk;
 
-import bagclock.core.exposure.Zone;
 import bagclock.core.heat.Answer;
 import bagclock.core.heat.Assess;
 import bagclock.core.heat.BakeOffer;
@@ -8,57 +7,30 @@ import bagclock.core.heat.HeatPlan;
 import bagclock.core.heat.Question;
 import bagclock.core.quantity.Celsius;
 import bagclock.core.standard.Citation;
-import bagclock.ledger.Ledger;
 import bagclock.ledger.Notes;
 import bagclock.platform.Transaction;
-import bagclock.readings.LoggerFiles;
-import bagclock.readings.LoggerProfile;
-import bagclock.register.Calibration;
-import bagclock.register.Register;
 import java.time.Instant;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /** Answers about items: what the core says, and which loggers and ovens past their calibration it rests on. */
 final class Answering {
     private final Standards standards;
     private final Gathering gathering;
-    private final Register register;
-    private final Ledger ledger;
-    private final LoggerFiles files = new LoggerFiles();
+    private final PastCalibration past = new PastCalibration();
 
-    Answering(Standards standards, Gathering gathering, Register register, Ledger ledger) {
+    Answering(Standards standards, Gathering gathering) {
         this.standards = standards;
         this.gathering = gathering;
-        this.register = register;
-        this.ledger = ledger;
     }
 
     /** May it be heated; without a plan: for a pass of no length to its rated peak. */
     Answer of(Transaction tx, String tag, Evidence evidence, Optional<HeatPlan> plan) {
         Instant moment = evidence.history().moment();
         Answer answer = Assess.of(standards.at(tx, moment), new Question(evidence.history(), plan));
-        List<Calibration> pastDue = register.calibrations(tx).stream()
-                .filter(calibration -> calibration.isPastDueAt(moment))
-                .toList();
-        if (pastDue.isEmpty()) {
-            return answer;
-        }
-        Set<String> loggers = loggers(tx, evidence.history().climate().zones().keySet());
-        Set<String> ovens = new HashSet<>(new BakeRun(ledger.history(tx, tag).told()).ovens());
-        for (Calibration calibration : pastDue) {
-            boolean rests = calibration.kind() == Calibration.Kind.LOGGER
-                    ? loggers.contains(calibration.name())
-                    : ovens.contains(calibration.name());
-            answer = rests
-                    ? answer.namingPastCalibration(
-                            calibration.name(), calibration.dueOn().orElseThrow())
-                    : answer;
-        }
-        return answer;
+        return past.named(
+                tx, answer, moment, evidence.history().climate().zones().keySet(), List.of(tag));
     }
 
     /** The same, from all that is known of the item at a moment. */
@@ -95,14 +67,5 @@ final class Answering {
                         .map(BakeOffer::citation);
             }
         };
-    }
-
-    private Set<String> loggers(Transaction tx, Set<Zone> zones) {
-        Set<String> names = new HashSet<>();
-        files.loggers(tx).stream()
-                .filter(logger -> zones.contains(new Zone(logger.placeCode())))
-                .map(LoggerProfile::name)
-                .forEach(names::add);
-        return names;
     }
 }

@@ -3,6 +3,7 @@ package bagclock.desk;
 import bagclock.core.Outcome;
 import bagclock.core.Reason;
 import bagclock.core.Refusal;
+import bagclock.core.exposure.Zone;
 import bagclock.core.heat.AssessBoard;
 import bagclock.core.heat.BoardAnswer;
 import bagclock.core.heat.Release;
@@ -24,9 +25,11 @@ import bagclock.register.Versioned;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -44,6 +47,7 @@ public final class BoardDesk {
     private final BoardRegister register;
     private final BoardLedger ledger;
     private final BoardUndoing items = new BoardUndoing();
+    private final PastCalibration past = new PastCalibration();
 
     BoardDesk(
             Desk desk,
@@ -113,8 +117,11 @@ public final class BoardDesk {
     private BoardReply reply(Transaction tx, BoardAsk ask) {
         BoardGathering.Gathered gathered = gathering.of(tx, ask);
         BoardAnswer answer = AssessBoard.of(standards.at(tx, ask.at()), gathered.question());
+        Set<String> tags = new HashSet<>(gathered.items().values());
+        gathered.sources().values().forEach(source -> source.used().ifPresent(used -> tags.add(used.tag())));
+        Set<Zone> zones = gathered.question().climate().zones().keySet();
         return new BoardReply(
-                answer,
+                new BoardAnswer(past.named(tx, answer.whole(), ask.at(), zones, tags), answer.parts()),
                 gathered.question(),
                 gathered.notices(),
                 gathered.items(),

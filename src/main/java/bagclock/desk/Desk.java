@@ -73,7 +73,7 @@ public final class Desk {
         this.database = database;
         this.standards = new Standards(standard, register);
         this.tell = tell;
-        this.answering = new Answering(standards, gathering, register, ledger);
+        this.answering = new Answering(standards, gathering);
         this.clocks = new ClockKeeping(standards, register, readings, ledger, gathering);
         this.air = new AirDesk(database, register, clocks, new Excursions(standards, gathering), tell);
         this.boards = new BoardDesk(this, database, standards, tell, new BoardGathering(gathering));

@@ -17,6 +17,7 @@ import bagclock.ledger.Item;
 import bagclock.ledger.Ledger;
 import bagclock.ledger.Notes;
 import bagclock.platform.Transaction;
+import bagclock.register.Calibration;
 import bagclock.register.KnownPlace;
 import bagclock.register.PartType;
 import bagclock.register.Register;
@@ -213,6 +214,10 @@ final class Planning {
         Optional<KnownPlace.BakeOven> oven = known.oven(start.ovenCode());
         oven.filter(o -> !o.reaches(start.setPoint()))
                 .ifPresent(o -> known.refuse(Reason.SET_POINT_OUT_OF_RANGE, start.setPoint(), o.lowest(), o.highest()));
+        register.calibrations(tx).stream()
+                .filter(one -> one.isOf(Calibration.Kind.OVEN, start.ovenCode()) && one.isPastDueAt(at(start)))
+                .forEach(one -> known.note(
+                        Notes.CALIBRATION_WAS_DUE, one.dueOn().orElseThrow().toString()));
         Optional<RelativeHumidity> shown = start.humidityShown().or(() -> oven.flatMap(KnownPlace.BakeOven::holds));
         answers.bakeCell(start.tag(), start.setPoint(), at(start))
                 .ifPresent(cell -> known.note(Notes.BAKE_CELL, AnswerText.source(cell)));

@@ -44,6 +44,9 @@ public final class Notes {
     /** SHA-256 of the oven's chart that the time at temperature was read from. */
     public static final String CHART = "chart-sha256";
 
+    /** The day by which the oven of a bake was to be calibrated, if that was over when the bake began. */
+    public static final String CALIBRATION_WAS_DUE = "calibration-was-due";
+
     /** What a heat was for; empty if nobody said. */
     public static final String PURPOSE = "purpose";
 

@@ -32,6 +32,11 @@ final class ChartWords {
         this.names = names;
     }
 
+    /** The words of ovens that these are made of. */
+    OvenWords words() {
+        return words;
+    }
+
     /** The verdict in a word. */
     String word(Proven verdict) {
         return texts.part(verdict);

@@ -4,11 +4,13 @@ import bagclock.core.proof.Spell;
 import bagclock.platform.Database;
 import bagclock.platform.NotThere;
 import bagclock.platform.Transaction;
+import bagclock.register.Calibration;
 import bagclock.register.KnownPlace;
 import bagclock.register.KnownPlace.BakeOven;
 import bagclock.register.Register;
 import bagclock.register.Versioned;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.List;
@@ -44,6 +46,14 @@ final class OvenStore {
         return database.read(tx -> register.place(tx, code, moment))
                 .filter(place -> place.fact() instanceof BakeOven)
                 .orElseThrow(() -> new NotThere("no oven " + code));
+    }
+
+    /** The day by which an oven was to be calibrated, if it was over at a moment. */
+    Optional<LocalDate> pastCalibration(String code, Instant moment) {
+        return database.read(register::calibrations).stream()
+                .filter(one -> one.isOf(Calibration.Kind.OVEN, code) && one.isPastDueAt(moment))
+                .flatMap(one -> one.dueOn().stream())
+                .findFirst();
     }
 
     /** Whether any place has this code. */

@@ -38,10 +38,10 @@ public final class OvensRoutes implements AutoCloseable {
         PlanAtLoad planAtLoad = new PlanAtLoad(store, planStore, words, texts);
         this.loading = new LoadRoutes(all, planAtLoad, pages, texts, clock);
         RunPages runPages = new RunPages(
-                words,
                 new ChartWords(words, texts, new Names(rooms.database())),
                 new Charts(desk, charts, bands),
                 planAtLoad,
+                store,
                 texts);
         EndedPages endedPages = new EndedPages(
                 new EndedRuns(all, charts), new LateProof(desk, charts, words), runPages, planAtLoad, texts);

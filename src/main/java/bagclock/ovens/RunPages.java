@@ -19,12 +19,14 @@ final class RunPages {
     private final OvenPages pages;
     private final Charts charts;
     private final PlanAtLoad plan;
+    private final OvenStore store;
 
-    RunPages(OvenWords words, ChartWords chartWords, Charts charts, PlanAtLoad plan, Texts texts) {
-        this.words = words;
+    RunPages(ChartWords chartWords, Charts charts, PlanAtLoad plan, OvenStore store, Texts texts) {
+        this.words = chartWords.words();
         this.chartWords = chartWords;
         this.charts = charts;
         this.plan = plan;
+        this.store = store;
         this.texts = texts;
         this.pages = new OvenPages(words, texts);
     }
@@ -62,7 +64,7 @@ final class RunPages {
                 OvenPages.href(load),
                 told.key(),
                 pages.ready(load, now),
-                pages.facts(load, now),
+                pages.facts(load, now) + calibration(load),
                 plan.kept(load, now),
                 load.items().stream().map(item -> line(load, item, now)).toList(),
                 kept.map(weighed -> chartWords.part(load, weighed, now)).stream()
@@ -72,6 +74,12 @@ final class RunPages {
                 breaks(load, entered, now),
                 told.missing(),
                 unloading(load, entered, told, kept));
+    }
+
+    private String calibration(Load load) {
+        return store.pastCalibration(load.oven().code(), load.loadedAt())
+                .map(due -> " " + words.text("ovens.calibration", due))
+                .orElse("");
     }
 
     private RunPage.Breaks breaks(Load load, Entered entered, Instant now) {

@@ -18,6 +18,11 @@ public record Calibration(Kind kind, String name, Optional<LocalDate> dueOn) {
         OVEN
     }
 
+    /** Whether it is the one of this logger or oven. */
+    public boolean isOf(Kind other, String code) {
+        return kind == other && name.equals(code);
+    }
+
     /** Whether the day was over, in UTC, at a moment. */
     public boolean isPastDueAt(Instant moment) {
         return dueOn.filter(day -> day.isBefore(moment.atOffset(ZoneOffset.UTC).toLocalDate()))

@@ -17,6 +17,9 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The stockroom's words. */
 final class Words {
@@ -104,13 +107,14 @@ final class Words {
         return act instanceof Act.JoinedInto into ? into.keeper() : "";
     }
 
-    private static String named(Map<String, String> notes) {
-        return String.join(
-                ", ",
+    private String named(Map<String, String> notes) {
+        Stream<String> due = Optional.ofNullable(notes.get(Notes.CALIBRATION_WAS_DUE)).stream()
+                .map(day -> text("stock.entry.calibration", day));
+        Stream<String> names =
                 List.of(Notes.PLACE, Notes.CARRIER, Notes.BOARD, Notes.LOCATION, Notes.OPENED_ANYWAY).stream()
                         .filter(notes::containsKey)
-                        .map(notes::get)
-                        .toList());
+                        .map(notes::get);
+        return Stream.concat(names, due).collect(Collectors.joining(", "));
     }
 
     String air(Air air) {
