@@ -43,7 +43,7 @@ public final class Pages {
                 settings.siteZone().getId(),
                 messages);
         StringOutput html = new StringOutput();
-        engine.render(page.template(), Map.of("chrome", chrome, "page", page), html);
+        engine.render(page.template(), Map.of("chrome", chrome, "page", page), new PageOutput(html));
         return html.toString();
     }
 }
