@@ -7,6 +7,7 @@ import bagclock.desk.Desk;
 import bagclock.platform.Database;
 import bagclock.platform.Entered;
 import bagclock.platform.Messages;
+import bagclock.platform.Names;
 import bagclock.platform.Pages;
 import bagclock.platform.Role;
 import bagclock.platform.SentText;
@@ -46,6 +47,7 @@ public final class ClimateRoutes {
     private final ReadingImport imports;
     private final FileRoutes files;
     private final CalibrationRoutes calibrations;
+    private final SiteRulesRoutes rules;
 
     /** Routes of one site. */
     public ClimateRoutes(Database database, Desk desk, Pages pages, Texts texts, Clock clock) {
@@ -60,6 +62,8 @@ public final class ClimateRoutes {
         this.imports = new ReadingImport(messages, texts);
         this.files = new FileRoutes(database, desk, pages, texts, clock);
         this.calibrations = new CalibrationRoutes(database, desk, pages, texts, clock);
+        this.rules = new SiteRulesRoutes(
+                store, new Names(database), desk, pages, new SiteRulesRoutes.TextsAndClock(texts, clock));
     }
 
     /** Declares the routes. */
@@ -71,6 +75,7 @@ public final class ClimateRoutes {
         routes.post("/climate/import", this::read, Role.signedIn());
         files.register(routes);
         calibrations.register(routes);
+        rules.register(routes);
         routes.get("/climate/{code}", this::show, Role.signedIn());
         routes.post("/climate/{code}/readings", this::addReading, Role.signedIn());
         routes.get("/climate/{code}/change", this::showChange, Role.ENGINEER);

@@ -59,6 +59,11 @@ final class ClimateStore {
     }
 
     HouseRules rules(Instant moment) {
-        return database.read(tx -> register.houseRules(tx, moment)).fact();
+        return siteRules(moment).fact();
+    }
+
+    /** The site's rules with their version. */
+    Versioned<HouseRules> siteRules(Instant moment) {
+        return database.read(tx -> register.houseRules(tx, moment));
     }
 }

@@ -88,7 +88,7 @@ final class PlaceForm {
     }
 
     /** Both numbers or none. */
-    private static Optional<Air> air(Entered entered, String name, Messages messages) {
+    static Optional<Air> air(Entered entered, String name, Messages messages) {
         Optional<Double> celsius = entered.numberOrNone(name + "C", -20, 60);
         Optional<Double> percent = entered.numberOrNone(name + "Percent", 0, 100);
         if (entered.text(name + "C").isEmpty() != entered.text(name + "Percent").isEmpty()) {
