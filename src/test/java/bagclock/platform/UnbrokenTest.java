@@ -38,7 +38,7 @@ class UnbrokenTest {
         HandClock clock = new HandClock(Instant.parse("2026-03-12T14:20:00Z"));
         try (Site site = DemoShop.open(clock)) {
             Visitor engineer = Visitor.ofDemo(site.port(), Role.ENGINEER);
-            int quantities = 0;
+            long quantities = 0;
             for (String path : List.of("/items", "/climate", "/climate/LINE", "/ovens", "/tables", "/wall", "/bench")) {
                 Document page = engineer.page(path);
                 List<String> texts = page.select("body *:not(textarea):not(script)").stream()
