@@ -5,6 +5,7 @@ import bagclock.core.standard.Standard;
 import bagclock.desk.Desk;
 import bagclock.platform.Database;
 import bagclock.platform.Engine;
+import bagclock.platform.Role;
 import bagclock.platform.Settings;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -32,5 +33,28 @@ public final class DemoShop {
     /** The desk of a shop, for a test that looks behind the pages. */
     public static Desk desk(Database database) {
         return new Desk(database, Standard.load(Edition.J_STD_033D), (tx, topic) -> {});
+    }
+
+    /** Lets the search for a better plan end after a second: drafts made one after the other would keep the machine busy. */
+    public static void searchBriefly(Site site) {
+        String rules = "/ovens/plan/rules";
+        Visitor planner = Visitor.ofDemo(site.port(), Role.PLANNER);
+        planner.submit(
+                rules,
+                rules,
+                "fence",
+                "60",
+                "movePrice",
+                "30",
+                "coolDown",
+                "15",
+                "turnaround",
+                "15",
+                "change",
+                "60",
+                "search",
+                "1",
+                "weekends",
+                "yes");
     }
 }

@@ -81,8 +81,8 @@ final class FileLooks {
         BelowZero below = AnswersForm.belowZero(entered);
         Optional<LogFile> one = halves.read(kept.file(), answers);
         Optional<LogFile> two = halves.read(other, answers);
-        boolean isOne = one.isPresent() && two.isPresent() && Halves.fits(one.get(), two.get());
-        boolean isOther = one.isPresent() && two.isPresent() && Halves.fits(two.get(), one.get());
+        boolean isOne = fits(one, two);
+        boolean isOther = fits(two, one);
         if (!isOne && !isOther) {
             FilePage page = words.impossible(kept, messages.text("climate.half.same"));
             return new Look(page, Optional.empty(), answers, below);
@@ -97,6 +97,10 @@ final class FileLooks {
         boolean isOpen = isEither && said.isEmpty();
         FilePage page = words.pair(kept, isOpen ? preview.unsaid() : preview, entered, isEither);
         return new Look(page, page.ready() ? Optional.of(preview.log(below, hold)) : Optional.empty(), answers, below);
+    }
+
+    private static boolean fits(Optional<LogFile> temperature, Optional<LogFile> humidity) {
+        return temperature.isPresent() && humidity.isPresent() && Halves.fits(temperature.get(), humidity.get());
     }
 
     private static Half half(LoggerFile file, LogFile log, boolean isTemperature) {

@@ -106,12 +106,17 @@ final class FileRoutes {
         Source source = new Source(who(ctx), clock.instant());
         List<LoggerFile> kept =
                 files.stream().map(file -> add(logger, place, file, source)).toList();
+        ctx.redirect(joined(kept, source), HttpStatus.SEE_OTHER);
+    }
+
+    /** Two files that are halves of one are looked at on one page; files that are not are listed. */
+    private String joined(List<LoggerFile> kept, Source source) {
         boolean isPair = kept.size() == 2 && halves.joinBoth(kept.get(0), kept.get(1), source);
         if (kept.size() == 1) {
             halves.joinWithWaiting(kept.get(0), source);
         }
         boolean isOnePage = isPair || kept.size() == 1;
-        ctx.redirect(isOnePage ? PATH + "/" + kept.get(kept.size() - 1).id() : PATH, HttpStatus.SEE_OTHER);
+        return isOnePage ? PATH + "/" + kept.get(kept.size() - 1).id() : PATH;
     }
 
     private LoggerFile add(String logger, String place, UploadedFile file, Source source) {

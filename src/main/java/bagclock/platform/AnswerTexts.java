@@ -53,6 +53,11 @@ public final class AnswerTexts {
         return messages.text("answer.source", source(finding), texts.part(status(finding)));
     }
 
+    /** Where a value of a table stands, and how far it may be trusted, in one sentence. */
+    public String because(Citation citation) {
+        return messages.text("answer.source", cell(citation), texts.part(citation.status()));
+    }
+
     private static String cell(Citation citation) {
         String place = Stream.of(citation.document(), citation.table(), citation.row(), citation.column())
                 .filter(word -> !word.isEmpty())

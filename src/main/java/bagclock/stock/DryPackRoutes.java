@@ -1,5 +1,6 @@
 package bagclock.stock;
 
+import bagclock.core.heat.PackingBake;
 import bagclock.desk.Command;
 import bagclock.desk.Desk;
 import bagclock.desk.ItemView;
@@ -59,7 +60,7 @@ final class DryPackRoutes {
                 entered.refuse(name, words.text("stock.pack.needs-yes"));
             }
         }
-        if (entered.isRefused() || !isReady(packing.checks(view, now))) {
+        if (entered.isRefused() || !isReady(checks(view, now))) {
             pages.refuse(ctx, page(view, entered, List.of()));
             return;
         }
@@ -77,12 +78,16 @@ final class DryPackRoutes {
                         });
     }
 
+    private List<Check> checks(ItemView view, Instant now) {
+        return packing.checks(view, PackingBake.of(desk.standard(now), view.history()), now);
+    }
+
     private static boolean isReady(List<Check> checks) {
         return checks.stream().allMatch(Check::holds);
     }
 
     private DryPackPage page(ItemView view, Entered entered, List<String> refusals) {
-        List<Check> checks = packing.checks(view, clock.instant());
+        List<Check> checks = checks(view, clock.instant());
         List<Input> inputs = CONFIRMED.stream()
                 .map(name -> new Input(
                         entered.field(name, words.text("stock.pack." + name)),

@@ -1,6 +1,7 @@
 package bagclock.stock;
 
 import bagclock.core.heat.Answer;
+import bagclock.core.heat.BakeOffer;
 import bagclock.core.heat.Verdict;
 import bagclock.core.standard.Level;
 import bagclock.core.standard.Rating;
@@ -29,7 +30,12 @@ final class DryPacking {
         this.words = words;
     }
 
-    List<Check> checks(ItemView view, Instant now) {
+    /**
+     * What holds and what bars.
+     *
+     * @param forShelf the bake that a fresh shelf life takes where the floor life is used up
+     */
+    List<Check> checks(ItemView view, Optional<BakeOffer> forShelf, Instant now) {
         List<Check> checks = new ArrayList<>();
         Item item = view.item();
         boolean packable = PACKABLE.contains(item.where());
@@ -40,6 +46,9 @@ final class DryPacking {
                         words.text("stock.where." + item.where().name())),
                 ""));
         checks.add(life(view, now));
+        if (view.answer().verdict() == Verdict.BAKE) {
+            forShelf.map(this::shelf).ifPresent(checks::add);
+        }
         note(view).ifPresent(checks::add);
         return checks;
     }
@@ -54,6 +63,12 @@ final class DryPacking {
             return new Check(false, words.text("stock.pack.bake", why), "/ovens/load?tag=" + tag);
         }
         return new Check(false, words.text("stock.pack.not", words.sentence(answer, now)), "/items/" + tag);
+    }
+
+    private Check shelf(BakeOffer offer) {
+        String bake = words.text("stock.pack.shelf", words.bake(offer), words.source(offer));
+        return new Check(
+                false, offer.isAllowed() ? bake : words.text("stock.pack.shelf-barred", bake, words.bars(offer)), "");
     }
 
     private String inside(Answer answer) {

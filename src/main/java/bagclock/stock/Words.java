@@ -3,6 +3,7 @@ package bagclock.stock;
 import bagclock.core.Refusal;
 import bagclock.core.exposure.Air;
 import bagclock.core.heat.Answer;
+import bagclock.core.heat.BakeOffer;
 import bagclock.core.heat.Finding;
 import bagclock.core.heat.StepCode;
 import bagclock.core.heat.Verdict;
@@ -68,6 +69,20 @@ final class Words {
 
     String finding(Finding finding) {
         return answers.finding(finding);
+    }
+
+    /** For example {@code 48 h at 125 C}. */
+    String bake(BakeOffer offer) {
+        return text("stock.bake", answers.bakeTime(offer.time()), texts.temperature(offer.temperature()));
+    }
+
+    String bars(BakeOffer offer) {
+        return answers.bars(offer);
+    }
+
+    /** Where its time stands, and how far that may be trusted. */
+    String source(BakeOffer offer) {
+        return answers.because(offer.citation());
     }
 
     String source(Finding finding) {

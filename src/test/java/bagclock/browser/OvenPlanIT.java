@@ -2,6 +2,7 @@ package bagclock.browser;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 
+import bagclock.DemoShop;
 import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
@@ -11,6 +12,7 @@ import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,6 +22,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 class OvenPlanIT extends Journey {
     private static final String PLAN = "/ovens/plan";
     private static final Pattern DRAFT = Pattern.compile("/ovens/plan/drafts/");
+
+    @BeforeAll
+    void searchBriefly() {
+        DemoShop.searchBriefly(site);
+    }
 
     @BeforeEach
     void publishAPlan() {

@@ -30,23 +30,6 @@ import org.junit.jupiter.api.Test;
 /** Published runs that became unlawful, over HTTP in the demonstration's shop: each is named, with what and why. */
 class HeldRunsSiteTest {
     private static final String DRAFTS = "/ovens/plan/drafts";
-    private static final String RULES = "/ovens/plan/rules";
-    private static final String[] RULES_1S = {
-        "fence",
-        "60",
-        "movePrice",
-        "30",
-        "coolDown",
-        "15",
-        "turnaround",
-        "15",
-        "change",
-        "60",
-        "search",
-        "1",
-        "weekends",
-        "yes"
-    };
 
     private static final HandClock CLOCK = new HandClock(Instant.parse("2026-03-12T14:20:00Z"));
 
@@ -61,7 +44,7 @@ class HeldRunsSiteTest {
         site = DemoShop.open(url, CLOCK);
         database = Database.open(url);
         desk = DemoShop.desk(database);
-        Visitor.ofDemo(site.port(), Role.PLANNER).submit(RULES, RULES, RULES_1S);
+        DemoShop.searchBriefly(site);
     }
 
     @BeforeEach

@@ -68,6 +68,9 @@ class DryPackSiteTest {
         assertThat(page.text()).contains("Not yet").contains("It must be baked first.");
         assertThat(page.select("form[action=/items/T-418/dry-pack]")).isEmpty();
         assertThat(page.select("a[href=/ovens/load?tag=T-418]")).hasSize(1);
+        assertThat(page.text())
+                .contains("For a fresh shelf life of the new bag it takes 48 h at 125 °C before packing.")
+                .contains("table 4-2");
     }
 
     @Test

@@ -73,7 +73,8 @@ final class BakeMenu {
         return part.maker().bakes().isEmpty() ? Optional.empty() : Optional.of(Column.MAKER);
     }
 
-    private BakeOffer tableOffer(BakeTimes.Row row) {
+    /** A row of a table as a bake of this part. */
+    BakeOffer tableOffer(BakeTimes.Row row) {
         List<Bar> bars = bars(row.temperature(), row.time().value());
         boolean onlyMakers = part.maxBake().isEmpty() && !part.body().kind().bears125();
         if (onlyMakers && !part.maker().bakes().isEmpty()) {
