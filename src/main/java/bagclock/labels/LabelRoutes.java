@@ -84,7 +84,11 @@ public final class LabelRoutes {
     }
 
     private Asked asked(Context ctx) {
-        return asked(ctx, BAG.equals(ctx.queryParam("kind")) ? BAG : ITEM, ctx.queryParams("tag"));
+        List<String> tags = ctx.queryParams("tag");
+        if (tags.isEmpty()) {
+            throw new NotThere("labels of no item");
+        }
+        return asked(ctx, BAG.equals(ctx.queryParam("kind")) ? BAG : ITEM, tags);
     }
 
     private Asked asked(Context ctx, String kind, List<String> tags) {
@@ -99,7 +103,7 @@ public final class LabelRoutes {
         Instant now = clock.instant();
         List<Print> prints =
                 asked.tags().stream().map(tag -> print(asked, tag, now)).toList();
-        String first = asked.tags().isEmpty() ? "" : asked.tags().get(0);
+        String first = asked.tags().get(0);
         boolean single = asked.tags().size() == 1;
         String key = asked.isBag() ? "labels.bag" : "labels.item";
         pages.show(
@@ -156,9 +160,6 @@ public final class LabelRoutes {
     private void pdf(Context ctx) {
         Asked asked = asked(ctx);
         Instant now = clock.instant();
-        if (asked.tags().isEmpty()) {
-            throw new NotThere("labels of no item");
-        }
         List<Drawing> drawings = asked.tags().stream()
                 .map(tag -> print(asked, tag, now).drawing())
                 .toList();

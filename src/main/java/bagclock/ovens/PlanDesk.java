@@ -122,6 +122,9 @@ final class PlanDesk implements AutoCloseable {
                     new Found(proved.sketch(), proved.score(), higher(bounds, annealed.bounds())),
                     Search.valueOf(answer.ending().name())));
         } catch (RuntimeException failure) {
+            if (searches.isShutdown()) {
+                return; // the site closes: the draft goes with it
+            }
             LOG.warn("the search for a better plan failed; the draft stays as it is", failure);
         }
     }

@@ -147,6 +147,8 @@ class LabelSiteTest {
         assertThat(page.select("link[href=/labels/size/W51_H25]")).hasSize(1);
         assertThat(clerk().get("/labels/size/W51_H25").body()).contains("@page { size: 50.8mm 25.4mm; margin: 0; }");
         assertThat(clerk().get("/labels/size/x").statusCode()).isEqualTo(404);
+        assertThat(clerk().get("/labels").statusCode()).isEqualTo(404);
+        assertThat(clerk().get("/labels/pdf").statusCode()).isEqualTo(404);
         assertThat(clerk().get("/items/nobody/label").statusCode()).isEqualTo(404);
     }
 
