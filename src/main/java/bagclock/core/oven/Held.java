@@ -1,9 +1,10 @@
 package bagclock.core.oven;
 
 import bagclock.core.oven.Fault.Law;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -62,7 +63,7 @@ public record Held(List<Run> kept, List<Run> free, List<LetGo> letGo) {
      * @param stays whether a run should stay as it is
      */
     public static Held of(Shop shop, Plan planned, Predicate<Run> stays) {
-        Sorting sorting = new Sorting(shop);
+        Sorting sorting = new Sorting(shop, planned);
         planned.runs().stream().filter(stays).forEach(sorting::take);
         int kept = sorting.there.size();
         planned.runs().stream().filter(stays.negate()).forEach(sorting::take);
@@ -72,11 +73,15 @@ public record Held(List<Run> kept, List<Run> free, List<LetGo> letGo) {
 
     /** Whether a run could stand beside others; empty if nothing speaks against it. */
     public static List<Fault> against(Shop shop, List<Run> others, Run run) {
+        return against(shop, others, List.of(run));
+    }
+
+    private static List<Fault> against(Shop shop, List<Run> others, List<Run> runs) {
         List<Lot> its = shop.lots().stream()
-                .filter(lot -> run.lots().contains(lot.tag()))
+                .filter(lot -> runs.stream().anyMatch(run -> run.lots().contains(lot.tag())))
                 .toList();
         List<Run> together = new ArrayList<>(others);
-        together.add(run);
+        together.addAll(runs);
         Shop beside = new Shop(shop.now(), shop.ovens(), its, others, shop.customs());
         return PlanCheck.faults(beside, new Plan(together)).stream().distinct().toList();
     }
@@ -87,33 +92,54 @@ public record Held(List<Run> kept, List<Run> free, List<LetGo> letGo) {
         private final Set<String> waiting;
         private final List<Run> there;
         private final List<LetGo> letGo = new ArrayList<>();
+        private final Set<String> asPlanned;
 
-        Sorting(Shop shop) {
+        Sorting(Shop shop, Plan planned) {
             this.shop = shop;
             this.waiting = shop.free().stream().map(Lot::tag).collect(Collectors.toSet());
             this.there = new ArrayList<>(shop.frozen());
+            this.asPlanned = planned.runs().stream().collect(Collectors.groupingBy(Run::oven)).entrySet().stream()
+                    .filter(oven -> canAllStay(oven.getValue()))
+                    .map(Map.Entry::getKey)
+                    .collect(Collectors.toSet());
         }
 
-        private void take(Run run) {
+        /** A run alone may need a longer change-over than after the one before it: where all can stay, none is judged alone. */
+        private boolean canAllStay(List<Run> runs) {
+            List<Run> ahead = runs.stream().filter(run -> rest(run).isPresent()).toList();
+            List<Run> rests = ahead.stream().flatMap(run -> rest(run).stream()).toList();
+            return ahead.stream().noneMatch(run -> run.startAt().isBefore(shop.now()))
+                    && against(shop, shop.frozen(), rests).isEmpty();
+        }
+
+        /** What is left of a run that is not over; empty if none of its lots waits. */
+        private Optional<Run> rest(Run run) {
             List<Run.Stay> left = run.stays().stream()
                     .filter(stay -> waiting.contains(stay.lot()))
                     .toList();
-            Instant start = run.startAt();
-            if (!start.isBefore(shop.now())) {
+            boolean isOver = left.isEmpty() || !run.endAt().isAfter(shop.now());
+            return isOver ? Optional.empty() : Optional.of(new Run(run.oven(), run.temperature(), left));
+        }
+
+        private void take(Run run) {
+            if (!run.startAt().isBefore(shop.now())) {
                 lost(run);
             }
-            if (left.isEmpty() || !run.endAt().isAfter(shop.now())) {
-                return;
+            rest(run).ifPresent(rest -> {
+                List<Fault> faults = faults(run, rest);
+                if (faults.isEmpty()) {
+                    there.add(rest);
+                } else {
+                    letGo.add(new LetGo(run, rest.lots(), faults));
+                }
+            });
+        }
+
+        private List<Fault> faults(Run run, Run rest) {
+            if (run.startAt().isBefore(shop.now())) {
+                return List.of(Fault.of(Law.NOT_BEFORE_NOW, run.oven()));
             }
-            Run rest = new Run(run.oven(), run.temperature(), left);
-            List<Fault> faults = start.isBefore(shop.now())
-                    ? List.of(Fault.of(Law.NOT_BEFORE_NOW, run.oven()))
-                    : against(shop, there, rest);
-            if (faults.isEmpty()) {
-                there.add(rest);
-            } else {
-                letGo.add(new LetGo(run, rest.lots(), faults));
-            }
+            return asPlanned.contains(run.oven()) ? List.of() : against(shop, there, rest);
         }
 
         /** Lots that wait no more: gone, or in another oven. */

@@ -17,7 +17,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Plans of drawn shops against what the shops have become: what was planned stays, or is named with why. */
 class HeldTest {
     static LongStream shops() {
-        return ShopDraws.seeds(300, 5_000);
+        // 373: alone, a pinned run would need a longer change-over than after the run before it.
+        return LongStream.concat(ShopDraws.seeds(300, 5_000), LongStream.of(373))
+                .distinct();
     }
 
     private static Plan planned(Shop shop) {
