@@ -21,7 +21,6 @@ import java.util.Optional;
 /** Bakes of a board outside a job. */
 final class BakeRoutes {
     private static final String PATH = "/boards/{serial}/bake";
-    private static final int LONGEST_KEY = 60;
 
     private final Rooms rooms;
     private final BoardWords words;
@@ -48,18 +47,12 @@ final class BakeRoutes {
         HeatActs acts(Instant at) {
             return new HeatActs(view, header(at), "");
         }
-
-        int seen() {
-            String seen = sent.text(JobForms.SEEN);
-            return seen.matches("\\d{1,9}") ? Integer.parseInt(seen) : 0;
-        }
     }
 
     private Call call(Context ctx) {
         Instant now = rooms.now();
         Call call = new Call(ctx, rooms.board(ctx.pathParam("serial"), now), Entered.of(ctx, words.texts()), now);
-        String key = call.sent().text(JobForms.KEY);
-        if (key.isEmpty() || key.length() > LONGEST_KEY) {
+        if (!Sending.hasKey(call.sent())) {
             throw new BadRequestResponse();
         }
         return call;
@@ -105,7 +98,7 @@ final class BakeRoutes {
         BoardNote note = new BoardNote(
                 call.header(at),
                 view.serial(),
-                call.seen(),
+                Sending.seen(call.sent()),
                 kind,
                 new HashMap<>(told),
                 Optional.empty(),

@@ -101,10 +101,6 @@ final class BoardRoutes {
         return new Command.Header(Visit.of(ctx).signedIn().id(), now, key);
     }
 
-    private static int seen(Entered sent) {
-        return sent.text(JobForms.SEEN).matches("\\d{1,9}") ? Integer.parseInt(sent.text(JobForms.SEEN)) : 0;
-    }
-
     private void openJob(Context ctx) {
         Instant now = rooms.now();
         BoardView view = rooms.board(ctx.pathParam("serial"), now);
@@ -131,7 +127,13 @@ final class BoardRoutes {
         told.put(BoardNotes.WHY, why);
         told.put(BoardNotes.FATE, fate.orElseThrow().code());
         BoardNote note = new BoardNote(
-                header(ctx, now), view.serial(), seen(sent), Kind.JOB_OPENED, told, Optional.empty(), List.of());
+                header(ctx, now),
+                view.serial(),
+                Sending.seen(sent),
+                Kind.JOB_OPENED,
+                told,
+                Optional.empty(),
+                List.of());
         done(ctx, view, sent, rooms.boards().record(note, now), "/boards/" + view.serial() + "/jobs/");
     }
 
@@ -187,7 +189,13 @@ final class BoardRoutes {
         Entered sent = Entered.of(ctx, words.texts());
         BoardNote note = back(ctx, view, now);
         BoardNote seen = new BoardNote(
-                note.header(), note.serial(), seen(sent), note.kind(), note.told(), note.ask(), note.commands());
+                note.header(),
+                note.serial(),
+                Sending.seen(sent),
+                note.kind(),
+                note.told(),
+                note.ask(),
+                note.commands());
         done(ctx, view, sent, rooms.boards().record(seen, now), "/boards/" + view.serial() + "?done=back");
     }
 
@@ -201,7 +209,7 @@ final class BoardRoutes {
                 .filter(last -> !job.isEmpty() && !job.equals(Integer.toString(last.seq())))
                 .isPresent();
         String to = "/boards/" + view.serial() + (stays ? "/jobs/" + job : "") + "?done=taken-back";
-        done(ctx, view, sent, rooms.boards().takeBack(header(ctx, now), view.serial(), seen(sent), now), to);
+        done(ctx, view, sent, rooms.boards().takeBack(header(ctx, now), view.serial(), Sending.seen(sent), now), to);
     }
 
     private static BoardNote back(Context ctx, BoardView view, Instant now) {

@@ -31,7 +31,6 @@ import java.util.Optional;
 /** A rework job, step by step. */
 final class JobRoutes {
     private static final String PATH = "/boards/{serial}/jobs/{job}";
-    private static final int LONGEST_KEY = 60;
     private static final int LONGEST_WHY = 400;
 
     private final Rooms rooms;
@@ -79,22 +78,15 @@ final class JobRoutes {
         BakeForm bakeForm(Rooms rooms) {
             return new BakeForm(rooms, view, sent);
         }
-
-        int seen() {
-            String seen = sent.text(JobForms.SEEN);
-            return seen.matches("\\d{1,9}") ? Integer.parseInt(seen) : 0;
-        }
     }
 
     private Call call(Context ctx) {
         Instant now = rooms.now();
         BoardView view = rooms.board(ctx.pathParam("serial"), now);
         String number = ctx.pathParam("job");
-        Job job = Job.of(view.standing(), number.matches("\\d{1,9}") ? Integer.parseInt(number) : 0)
-                .orElseThrow(() -> new NotThere("no job " + number));
+        Job job = Job.of(view.standing(), Sending.number(number)).orElseThrow(() -> new NotThere("no job " + number));
         Call call = new Call(ctx, view, job, Entered.of(ctx, words.texts()), now);
-        String key = call.sent().text(JobForms.KEY);
-        if ("POST".equals(ctx.method().name()) && (key.isEmpty() || key.length() > LONGEST_KEY)) {
+        if ("POST".equals(ctx.method().name()) && !Sending.hasKey(call.sent())) {
             throw new BadRequestResponse();
         }
         return call;
@@ -265,13 +257,13 @@ final class JobRoutes {
         BoardNote note = new BoardNote(
                 call.header(saying.at()),
                 call.view().serial(),
-                call.seen(),
+                Sending.seen(call.sent()),
                 saying.kind(),
                 told,
                 saying.ask(),
                 acts.commands());
         boolean sameStep = call.job().step().code().equals(call.sent().text(JobForms.STEP));
-        if (call.sent().isRefused() || (call.seen() == call.view().newest() && !sameStep)) {
+        if (call.sent().isRefused() || (Sending.seen(call.sent()) == call.view().newest() && !sameStep)) {
             refuse(call, List.of(words.text("boards.job.other-step")));
             return;
         }

@@ -28,7 +28,7 @@ final class RecordRoutes {
     private void show(Context ctx) {
         BoardView view = rooms.board(ctx.pathParam("serial"), rooms.now());
         String seq = ctx.pathParam("seq");
-        int number = seq.matches("\\d{1,9}") ? Integer.parseInt(seq) : 0;
+        int number = Sending.number(seq);
         rooms.pages().show(ctx, pages.of(view, number).orElseThrow(() -> new NotThere("no heat " + seq)));
     }
 }

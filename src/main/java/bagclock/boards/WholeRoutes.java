@@ -24,7 +24,6 @@ import java.util.Optional;
 /** Heats of a whole board outside a job: a wave, a second reflow, a pass through the rework machine. */
 final class WholeRoutes {
     private static final String PATH = "/boards/{serial}/heat";
-    private static final int LONGEST_KEY = 60;
 
     private final Rooms rooms;
     private final BoardWords words;
@@ -61,8 +60,7 @@ final class WholeRoutes {
         Instant now = rooms.now();
         BoardView view = rooms.board(ctx.pathParam("serial"), now);
         HeatForm form = HeatForm.sent(ctx, words.texts(), rooms.wholeProfiles(view, now));
-        String key = form.entered().text(JobForms.KEY);
-        if (key.isEmpty() || key.length() > LONGEST_KEY) {
+        if (!Sending.hasKey(form.entered())) {
             throw new BadRequestResponse();
         }
         return new Call(ctx, view, form, now);
@@ -129,11 +127,10 @@ final class WholeRoutes {
     private record Saying(Instant at, Kind kind, Map<String, String> told, List<Command> commands) {}
 
     private void note(Call call, Saying saying, String records) {
-        String seen = call.sent().text(JobForms.SEEN);
         BoardNote note = new BoardNote(
                 call.header(saying.at()),
                 call.view().serial(),
-                seen.matches("\\d{1,9}") ? Integer.parseInt(seen) : 0,
+                Sending.seen(call.sent()),
                 saying.kind(),
                 saying.told(),
                 Optional.of(call.ask(saying.at())),

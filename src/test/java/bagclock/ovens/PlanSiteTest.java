@@ -20,7 +20,6 @@ import org.junit.jupiter.api.Test;
 /** Drafts, what-if, publishing and what other programs get, over HTTP in the demonstration's shop. */
 class PlanSiteTest {
     private static final HandClock CLOCK = new HandClock(Instant.parse("2026-03-12T14:20:00Z"));
-    private static final String RULES = "/ovens/plan/rules";
     private static final String DRAFTS = "/ovens/plan/drafts";
 
     private static Site site;
@@ -28,27 +27,8 @@ class PlanSiteTest {
     @BeforeAll
     static void start() {
         site = DemoShop.open(CLOCK);
-        planner().submit(RULES, RULES, rules("1", "60"));
+        DemoShop.searchBriefly(site);
         publish(draft());
-    }
-
-    private static String[] rules(String search, String change) {
-        return new String[] {
-            "fence",
-            "60",
-            "movePrice",
-            "30",
-            "coolDown",
-            "15",
-            "turnaround",
-            "15",
-            "change",
-            change,
-            "search",
-            search,
-            "weekends",
-            "yes"
-        };
     }
 
     @AfterAll
