@@ -11,8 +11,7 @@ import bagclock.platform.Visit;
 import bagclock.register.Change;
 import bagclock.register.HouseCustoms;
 import bagclock.register.LabelCode;
-import bagclock.register.LabelSize;
-import bagclock.register.SheetSize;
+import bagclock.register.PrintSize;
 import bagclock.register.Versioned;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -79,9 +78,9 @@ final class CustomsRoutes {
     private void keep(Context ctx) {
         Instant now = clock.instant();
         Entered entered = Entered.of(ctx, texts);
-        Optional<LabelSize> item = chosen(entered, ITEM, LabelSize.parse(entered.text(ITEM)));
-        Optional<LabelSize> bag = chosen(entered, BAG, LabelSize.parse(entered.text(BAG)));
-        Optional<SheetSize> sheet = chosen(entered, SHEET, SheetSize.parse(entered.text(SHEET)));
+        Optional<PrintSize> item = size(entered, ITEM, PrintSize.labels());
+        Optional<PrintSize> bag = size(entered, BAG, PrintSize.labels());
+        Optional<PrintSize> sheet = size(entered, SHEET, PrintSize.sheets());
         Optional<LabelCode> code = chosen(entered, CODE, LabelCode.parse(entered.text(CODE)));
         Optional<Boolean> wall = chosen(
                 entered,
@@ -105,6 +104,10 @@ final class CustomsRoutes {
         ctx.redirect(PATH + "?done", HttpStatus.SEE_OTHER);
     }
 
+    private Optional<PrintSize> size(Entered entered, String field, List<PrintSize> sizes) {
+        return chosen(entered, field, PrintSize.parse(entered.text(field), sizes));
+    }
+
     private <T> Optional<T> chosen(Entered entered, String field, Optional<T> value) {
         if (value.isEmpty()) {
             entered.refuse(field, messages.text("labels.choose"));
@@ -113,10 +116,10 @@ final class CustomsRoutes {
     }
 
     private CustomsPage page(Entered entered, int basedOn, boolean done) {
-        List<Choice> labels = Arrays.stream(LabelSize.values())
+        List<Choice> labels = PrintSize.labels().stream()
                 .map(size -> new Choice(size.name(), words(size.width(), size.height()), linear(size)))
                 .toList();
-        List<Choice> sheets = Arrays.stream(SheetSize.values())
+        List<Choice> sheets = PrintSize.sheets().stream()
                 .map(size -> new Choice(
                         size.name(), messages.text("labels.sheet." + size.name()), words(size.width(), size.height())))
                 .toList();
@@ -150,7 +153,7 @@ final class CustomsRoutes {
     }
 
     /** Which tags leave room for a Code 128 on this size, at any of the printers. */
-    private String linear(LabelSize size) {
+    private String linear(PrintSize size) {
         Bars.Room room = LabelDrawing.besideMatrix(size.width(), size.height());
         int characters = Arrays.stream(LabelCode.values())
                 .flatMapToDouble(code -> code.dot().stream())

@@ -14,9 +14,7 @@ import bagclock.platform.Texts;
 import bagclock.platform.Visit;
 import bagclock.register.HouseCustoms;
 import bagclock.register.LabelCode;
-import bagclock.register.LabelSize;
-import bagclock.register.SheetSize;
-import bagclock.scan.TestCode;
+import bagclock.register.PrintSize;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.net.URLEncoder;
@@ -34,7 +32,6 @@ import java.util.stream.Stream;
 public final class LabelRoutes {
     private static final String ITEM = "item";
     private static final String BAG = "bag";
-    private static final int TEST_CODE = 60;
 
     private final Desk desk;
     private final LabelStore store;
@@ -42,6 +39,7 @@ public final class LabelRoutes {
     private final Messages messages;
     private final LabelWords words;
     private final CustomsRoutes customs;
+    private final TestCodeRoutes testCode;
     private final Clock clock;
     private final Typeface type = new Typeface();
 
@@ -53,6 +51,7 @@ public final class LabelRoutes {
         this.messages = texts.messages();
         this.words = new LabelWords(texts);
         this.customs = new CustomsRoutes(desk, store, pages, texts, clock);
+        this.testCode = new TestCodeRoutes(store, pages, messages, clock, type);
         this.clock = clock;
     }
 
@@ -65,15 +64,15 @@ public final class LabelRoutes {
         routes.get("/labels", ctx -> labels(ctx, asked(ctx)), readers);
         routes.get("/labels/pdf", this::pdf, readers);
         routes.get("/labels/size/{size}", LabelRoutes::sizeSheet, Role.ANYONE);
-        routes.get("/labels/test-code.svg", LabelRoutes::testCode, readers);
         routes.get("/places/codes", this::codes, readers);
         routes.get("/places/codes/pdf", this::codesPdf, readers);
         customs.register(routes);
+        testCode.register(routes);
     }
 
     /** Which labels, in which size. */
-    private record Asked(String kind, LabelSize size, LabelCode code, List<String> tags) {
-        String query(LabelSize other) {
+    private record Asked(String kind, PrintSize size, LabelCode code, List<String> tags) {
+        String query(PrintSize other) {
             return "kind=" + kind + "&size=" + other.name()
                     + tags.stream().map(tag -> "&tag=" + encoded(tag)).collect(Collectors.joining());
         }
@@ -93,8 +92,8 @@ public final class LabelRoutes {
 
     private Asked asked(Context ctx, String kind, List<String> tags) {
         HouseCustoms usual = store.customs(clock.instant()).fact();
-        LabelSize size = Optional.ofNullable(ctx.queryParam("size"))
-                .flatMap(LabelSize::parse)
+        PrintSize size = Optional.ofNullable(ctx.queryParam("size"))
+                .flatMap(name -> PrintSize.parse(name, PrintSize.labels()))
                 .orElse(kind.equals(BAG) ? usual.bag() : usual.item());
         return new Asked(kind, size, usual.code(), tags);
     }
@@ -124,7 +123,7 @@ public final class LabelRoutes {
     }
 
     private List<Link> sizes(Asked asked) {
-        return Arrays.stream(LabelSize.values())
+        return PrintSize.labels().stream()
                 .map(size -> new Link(
                         "/labels?" + asked.query(size), sizeWords(size.width(), size.height()), size == asked.size()))
                 .toList();
@@ -166,7 +165,7 @@ public final class LabelRoutes {
         send(ctx, "label", Pdf.of(String.join(", ", asked.tags()), drawings));
     }
 
-    private static void send(Context ctx, String name, byte[] file) {
+    static void send(Context ctx, String name, byte[] file) {
         ctx.contentType("application/pdf")
                 .header("Content-Disposition", "inline; filename=\"" + name + ".pdf\"")
                 .result(file);
@@ -175,25 +174,11 @@ public final class LabelRoutes {
     /** One style sheet for each size: the content policy allows no style within a page. */
     private static void sizeSheet(Context ctx) {
         String name = ctx.pathParam("size");
-        String size = LabelSize.parse(name)
-                .map(label -> size(label.width(), label.height()))
-                .or(() -> SheetSize.parse(name).map(sheet -> size(sheet.width(), sheet.height())))
-                .orElseThrow(() -> new NotThere("no size " + name));
-        ctx.contentType("text/css; charset=utf-8").result("@page { size: " + size + "; margin: 0; }\n");
-    }
-
-    private static String size(double width, double height) {
-        return String.format(Locale.ROOT, "%.1fmm %.1fmm", width, height);
-    }
-
-    /** For the scanner check. Always dark on white, since a scanner reads it off the screen too. */
-    private static void testCode(Context ctx) {
-        Drawing code = new Drawing(TEST_CODE, TEST_CODE, List.of(), Matrix.of(TestCode.text(), 0, 0, TEST_CODE));
-        ctx.contentType("image/svg+xml; charset=utf-8")
-                .result(
-                        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %1$s %1$s\"><path fill=\"#fff\" d=\"M0 0h%1$sv%1$sh-%1$sz\"/>"
-                                        .formatted(TEST_CODE)
-                                + "<path d=\"" + code.path() + "\" shape-rendering=\"crispEdges\"/></svg>");
+        PrintSize size =
+                PrintSize.parse(name, List.of(PrintSize.values())).orElseThrow(() -> new NotThere("no size " + name));
+        ctx.contentType("text/css; charset=utf-8")
+                .result(String.format(
+                        Locale.ROOT, "@page { size: %.1fmm %.1fmm; margin: 0; }\n", size.width(), size.height()));
     }
 
     private void codes(Context ctx) {

@@ -9,8 +9,8 @@ package bagclock.register;
  * @param code on labels and on that sheet
  * @param wallShown whether the wall display answers without a sign-in
  */
-public record HouseCustoms(LabelSize item, LabelSize bag, SheetSize sheet, LabelCode code, boolean wallShown) {
+public record HouseCustoms(PrintSize item, PrintSize bag, PrintSize sheet, LabelCode code, boolean wallShown) {
     /** What counts as long as nobody has decided. */
     public static final HouseCustoms USUAL =
-            new HouseCustoms(LabelSize.W70_H36, LabelSize.W100_H50, SheetSize.A4, LabelCode.MATRIX, true);
+            new HouseCustoms(PrintSize.W70_H36, PrintSize.W100_H50, PrintSize.A4, LabelCode.MATRIX, true);
 }

@@ -22,9 +22,9 @@ final class HouseCustomsStore {
         Versioned<HouseCustoms> fact() {
             HouseCustoms usual = HouseCustoms.USUAL;
             HouseCustoms customs = new HouseCustoms(
-                    LabelSize.parse(itemLabel).orElse(usual.item()),
-                    LabelSize.parse(bagLabel).orElse(usual.bag()),
-                    SheetSize.parse(sheet).orElse(usual.sheet()),
+                    PrintSize.parse(itemLabel, PrintSize.labels()).orElse(usual.item()),
+                    PrintSize.parse(bagLabel, PrintSize.labels()).orElse(usual.bag()),
+                    PrintSize.parse(sheet, PrintSize.sheets()).orElse(usual.sheet()),
                     LabelCode.parse(labelCode).orElse(usual.code()),
                     wallShown);
             return new Versioned<>(customs, new Version(version, validFrom, recordedAt, who));

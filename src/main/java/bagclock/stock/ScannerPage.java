@@ -8,11 +8,13 @@ import java.util.List;
  *
  * @param arrived the last scan with its controls visible; empty for none yet
  * @param keys the keys that it came as
+ * @param bars the bars of the test code that came so far, one a line
  * @param told what is odd about it
- * @param isKeepable whether it was a test code from which something can be kept
+ * @param keepable the scans from which something can be kept, one a line; empty for none
  * @param kept which characters this workstation takes for others, in words; empty for none
  */
-public record ScannerPage(String title, String arrived, String keys, List<String> told, boolean isKeepable, String kept)
+public record ScannerPage(
+        String title, String arrived, String keys, String bars, List<String> told, String keepable, String kept)
         implements Page {
     @Override
     public String template() {

@@ -16,11 +16,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The page that shows what a scanner sends, and learns what this workstation's scanner means by it. */
 final class ScannerRoutes {
     private static final String PATH = "/stock/scanner";
     private static final String ARRIVED = "arrived";
+
+    /** Stands where an accent waits for its letter. */
+    private static final String ACCENT = "\u25cc";
 
     private final Pages pages;
     private final Words words;
@@ -37,7 +41,11 @@ final class ScannerRoutes {
     }
 
     private void check(Context ctx) {
-        pages.show(ctx, page(ctx, asked(ctx, "code"), asked(ctx, "keys").strip()));
+        String code = asked(ctx, "code");
+        String bars = Stream.concat(asked(ctx, "bars").lines(), Stream.of(Decoder.visible(code)))
+                .filter(TestCode::isBar)
+                .collect(Collectors.joining("\n"));
+        pages.show(ctx, page(ctx, code, asked(ctx, "keys").strip(), bars));
     }
 
     private static String asked(Context ctx, String name) {
@@ -47,14 +55,17 @@ final class ScannerRoutes {
     /** Learns again from what arrived, so that nothing but a whole test code is ever kept. */
     private void keep(Context ctx) {
         String arrived = Entered.of(ctx, words.texts()).text(ARRIVED);
-        Optional<TestCode.Learnt> learnt =
-                TestCode.learn(arrived).filter(one -> one.lost().isEmpty() && !one.isClean());
+        Optional<TestCode.Learnt> learnt = keepable(TestCode.learn(arrived));
         if (learnt.isEmpty()) {
-            pages.refuse(ctx, page(ctx, arrived, ""));
+            pages.refuse(ctx, page(ctx, arrived, "", ""));
             return;
         }
         Workstation.keep(ctx, learnt.get().map().text());
         ctx.redirect(PATH, HttpStatus.SEE_OTHER);
+    }
+
+    private static Optional<TestCode.Learnt> keepable(Optional<TestCode.Learnt> learnt) {
+        return learnt.filter(one -> one.lost().isEmpty() && !one.isClean());
     }
 
     private void forget(Context ctx) {
@@ -62,24 +73,32 @@ final class ScannerRoutes {
         ctx.redirect(PATH, HttpStatus.SEE_OTHER);
     }
 
-    private ScannerPage page(Context ctx, String code, String keys) {
-        Optional<TestCode.Learnt> learnt = TestCode.learn(code);
-        boolean isCaps = learnt.isEmpty() && TestCode.isInCapsLock(code);
-        List<String> told = code.isEmpty()
-                ? List.of()
-                : learnt.map(this::told)
-                        .orElseGet(() -> isCaps ? List.of(words.text("stock.scanner.caps")) : doubts(code));
-        boolean isKeepable =
-                learnt.filter(one -> one.lost().isEmpty() && !one.isClean()).isPresent();
+    private ScannerPage page(Context ctx, String code, String keys, String bars) {
+        String arrived = Decoder.visible(code);
+        boolean isBar = TestCode.isBar(arrived);
+        Optional<TestCode.Learnt> learnt = TestCode.learn(isBar ? bars : code);
         Map<Character, Character> kept =
                 CharacterMap.parse(Visit.of(ctx).scannerMap()).meant();
         return new ScannerPage(
                 words.text("stock.scanner"),
-                Decoder.visible(code),
+                arrived.replaceAll("\\p{Co}", ACCENT),
                 keys,
-                told,
-                isKeepable,
+                bars,
+                learnt.map(this::told).orElseGet(() -> told(code, bars)),
+                keepable(learnt).map(one -> isBar ? bars : arrived).orElse(""),
                 kept.isEmpty() ? "" : pairs(kept));
+    }
+
+    /** Of something from which nothing can be learnt yet. */
+    private List<String> told(String code, String bars) {
+        if (code.isEmpty()) {
+            return List.of();
+        } else if (TestCode.isBar(code)) {
+            String missing =
+                    TestCode.missingBars(bars).stream().map(String::valueOf).collect(Collectors.joining(", "));
+            return List.of(words.text("stock.scanner.bars", missing));
+        }
+        return TestCode.isInCapsLock(code) ? List.of(words.text("stock.scanner.caps")) : doubts(code);
     }
 
     private List<String> doubts(String code) {

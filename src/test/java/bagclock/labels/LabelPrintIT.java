@@ -7,13 +7,16 @@ import bagclock.DemoShop;
 import bagclock.HandClock;
 import bagclock.Site;
 import bagclock.browser.Browser;
-import bagclock.register.LabelSize;
+import bagclock.platform.Role;
+import bagclock.register.PrintSize;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Page.PdfOptions;
 import java.time.Instant;
 import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** Labels printed from the page itself, as the browser's own print dialogue does it. */
@@ -21,44 +24,61 @@ class LabelPrintIT {
     private static final HandClock CLOCK = new HandClock(Instant.parse("2026-03-12T14:20:00Z"));
     private static final List<String> TAGS = List.of("R-401", "T-411");
 
+    private static Site site;
+    private static Browser browser;
+
+    @BeforeAll
+    static void start() {
+        site = DemoShop.open(CLOCK);
+        browser = Browser.start();
+    }
+
+    @AfterAll
+    static void stop() {
+        browser.close();
+        site.close();
+    }
+
+    private static Page pageOf(Role role) {
+        Page page = browser.browser().newPage();
+        page.navigate(address("/sign-in"));
+        page.locator("button[value=" + role + "]").click();
+        return page;
+    }
+
+    private static String address(String path) {
+        return "http://localhost:" + site.port() + path;
+    }
+
+    private static byte[] printed(Page page, String query) {
+        page.navigate(address("/labels?" + query));
+        return page.pdf(new PdfOptions().setPreferCSSPageSize(true));
+    }
+
     @Test
     void thePageComesOutInTheLabelsSizeOneLabelToAPage() throws Exception {
-        try (Site site = DemoShop.open(CLOCK);
-                Browser browser = Browser.start()) {
-            Page page = browser.browser().newPage();
-            String root = "http://localhost:" + site.port();
-            page.navigate(root + "/sign-in");
-            page.locator("button[value=CLERK]").click();
-            for (LabelSize size : List.of(LabelSize.W51_H25, LabelSize.W70_H36, LabelSize.W102_H76)) {
-                page.navigate(root + "/labels?size=" + size.name() + "&tag=" + String.join("&tag=", TAGS));
-                check(page.pdf(new PdfOptions().setPreferCSSPageSize(true)), size);
-            }
+        Page page = pageOf(Role.CLERK);
+        for (PrintSize size : List.of(PrintSize.W51_H25, PrintSize.W70_H36, PrintSize.W102_H76)) {
+            check(printed(page, "size=" + size.name() + "&tag=" + String.join("&tag=", TAGS)), size);
         }
     }
 
     /** Even printed by the browser, whose points are none of the printer's dots, the Code 128 is read. */
     @Test
     void theCode128ComesOutOfThePageToo() {
-        try (Site site = DemoShop.open(CLOCK);
-                Browser browser = Browser.start()) {
-            Page page = browser.browser().newPage();
-            String root = "http://localhost:" + site.port();
-            page.navigate(root + "/sign-in");
-            page.locator("button[value=ENGINEER]").click();
-            page.navigate(root + "/labels/customs");
-            page.locator("label:has(input[name=code][value=LINEAR_300])").click();
-            page.locator("main button[type=submit]").click();
-            for (LabelSize size : LabelSize.values()) {
-                page.navigate(root + "/labels?size=" + size.name() + "&tag=T-418");
-                PrintedPage print = PrintedPage.of(page.pdf(new PdfOptions().setPreferCSSPageSize(true)), 0);
-                double right = 1.5 + Math.min(size.height() * 0.42, size.width() * 0.24);
-                assertThat(print.linear(right, 1, size.width() - right, 5)).isEqualTo("T-418");
-            }
+        Page page = pageOf(Role.ENGINEER);
+        page.navigate(address("/labels/customs"));
+        page.locator("label:has(input[name=code][value=LINEAR_300])").click();
+        page.locator("main button[type=submit]").click();
+        for (PrintSize size : PrintSize.labels()) {
+            PrintedPage print = PrintedPage.of(printed(page, "size=" + size.name() + "&tag=T-418"), 0);
+            double right = 1.5 + Math.min(size.height() * 0.42, size.width() * 0.24);
+            assertThat(print.linear(right, 1, size.width() - right, 5)).isEqualTo("T-418");
         }
     }
 
     /** A browser rounds the sheet to whole points or pixels; the label on it stays exact. */
-    private static void check(byte[] pdf, LabelSize size) throws Exception {
+    private static void check(byte[] pdf, PrintSize size) throws Exception {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             assertThat(document.getNumberOfPages()).isEqualTo(TAGS.size());
         }

@@ -9,7 +9,8 @@ import bagclock.Site;
 import bagclock.Visitor;
 import bagclock.platform.Engine;
 import bagclock.platform.Role;
-import bagclock.register.LabelSize;
+import bagclock.register.PrintSize;
+import bagclock.scan.TestCode;
 import java.net.http.HttpResponse;
 import java.time.Instant;
 import java.util.List;
@@ -20,7 +21,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** Labels of the demonstration's items as they leave the printer: sizes, places, and the code read back. */
 class LabelSiteTest {
@@ -51,13 +52,13 @@ class LabelSiteTest {
         return answer.body();
     }
 
-    private static String query(LabelSize size, String kind) {
+    private static String query(PrintSize size, String kind) {
         return "/labels/pdf?kind=" + kind + "&size=" + size.name() + "&tag=" + String.join("&tag=", TAGS);
     }
 
     @ParameterizedTest
-    @EnumSource(LabelSize.class)
-    void everyLabelHasItsVerySizeAndACodeThatIsReadBack(LabelSize size) {
+    @MethodSource("bagclock.register.PrintSize#labels")
+    void everyLabelHasItsVerySizeAndACodeThatIsReadBack(PrintSize size) {
         byte[] pdf = pdf(query(size, "item"));
         for (int i = 0; i < TAGS.size(); i++) {
             PrintedPage page = PrintedPage.of(pdf, i);
@@ -73,8 +74,8 @@ class LabelSiteTest {
     }
 
     @ParameterizedTest
-    @EnumSource(LabelSize.class)
-    void nothingLiesOutsideTheMarginAndNoLetterIsTooSmall(LabelSize size) {
+    @MethodSource("bagclock.register.PrintSize#labels")
+    void nothingLiesOutsideTheMarginAndNoLetterIsTooSmall(PrintSize size) {
         byte[] pdf = pdf(query(size, "bag"));
         for (int i = 0; i < TAGS.size(); i++) {
             PrintedPage page = PrintedPage.of(pdf, i);
@@ -216,7 +217,7 @@ class LabelSiteTest {
                 .isEqualTo(303);
         assertThat(engineer.page(CUSTOMS).select("input[name=code][checked]").attr("value"))
                 .isEqualTo("LINEAR_203");
-        for (LabelSize size : LabelSize.values()) {
+        for (PrintSize size : PrintSize.labels()) {
             PrintedPage page = PrintedPage.of(pdf("/labels/pdf?size=" + size.name() + "&tag=T-418"), 0, 203.2);
             double right = 1.5 + Math.min(size.height() * 0.42, size.width() * 0.24);
             assertThat(page.linear(right, 1, size.width() - right, 5)).isEqualTo("T-418");
@@ -229,6 +230,17 @@ class LabelSiteTest {
                 .isEqualTo(PrintedPage.of(codes, 0).code(11, 11, 24, 24));
         assertThat(choose(engineer, "W70_H36", "A4", "MATRIX", "shown").statusCode())
                 .isEqualTo(303);
+    }
+
+    /** A laser scanner reads neither a Data Matrix nor a screen. */
+    @Test
+    void theTestCodeIsPrintedAsBarsToo() {
+        Document page = clerk().page("/labels/test-bars");
+        assertThat(page.select("svg.print")).hasSize(1);
+        assertThat(page.select("svg.print text").eachText()).hasSize(6).startsWith("Bar 1 of 6");
+        PrintedPage paper = PrintedPage.of(pdf("/labels/test-bars/pdf"), 0);
+        assertThat(paper.width).isCloseTo(210, within(0.05));
+        assertThat(paper.codes()).isEqualTo(TestCode.bars());
     }
 
     private static HttpResponse<String> choose(Visitor engineer, String item, String sheet, String code, String wall) {

@@ -5,9 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import bagclock.register.HouseCustoms;
 import bagclock.register.LabelCode;
-import bagclock.register.LabelSize;
-import bagclock.register.SheetSize;
-import java.util.Arrays;
+import bagclock.register.PrintSize;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -29,7 +27,7 @@ class LinearCodeTest {
     private static final List<String> DRAWN = List.of("R10014", "R1234567890123456780");
 
     static Stream<Arguments> sizesAndPrinters() {
-        return Arrays.stream(LabelSize.values())
+        return PrintSize.labels().stream()
                 .flatMap(size ->
                         Stream.of(LabelCode.LINEAR_203, LabelCode.LINEAR_300).map(code -> Arguments.of(size, code)));
     }
@@ -45,11 +43,11 @@ class LinearCodeTest {
                 .reduce("", String::concat);
     }
 
-    private static Drawing drawn(String tag, LabelSize size, LabelCode code) {
+    private static Drawing drawn(String tag, PrintSize size, LabelCode code) {
         return LabelDrawing.of(TYPE, text(tag), size.width(), size.height(), code.dot());
     }
 
-    private static double side(LabelSize size) {
+    private static double side(PrintSize size) {
         return Math.min(size.height() * 0.42, size.width() * 0.24);
     }
 
@@ -57,14 +55,14 @@ class LinearCodeTest {
         return code == LabelCode.LINEAR_203 ? 203.2 : 300;
     }
 
-    private static int longest(LabelSize size, LabelCode code) {
+    private static int longest(PrintSize size, LabelCode code) {
         Bars.Room room = LabelDrawing.besideMatrix(size.width(), size.height());
         return Bars.characters(code.dot().orElseThrow(), room);
     }
 
     @ParameterizedTest
     @MethodSource("sizesAndPrinters")
-    void bothCodesOfTheLongestTagAreReadBackFromEverySize(LabelSize size, LabelCode code) {
+    void bothCodesOfTheLongestTagAreReadBackFromEverySize(PrintSize size, LabelCode code) {
         int longest = longest(size, code);
         assertThat(longest).isBetween(8, LONGEST_TAG - 1);
         Stream.concat(Stream.of(tag(longest), tag(longest - 1)), DRAWN.stream().filter(tag -> tag.length() <= longest))
@@ -81,7 +79,7 @@ class LinearCodeTest {
     /** Whole dots: two of 1/8 mm, three of 1/300 inch; the blanks at either side are ten modules and more. */
     @ParameterizedTest
     @MethodSource("sizesAndPrinters")
-    void everyBarIsOfWholeDotsAndTheQuietZonesStayBlank(LabelSize size, LabelCode code) {
+    void everyBarIsOfWholeDotsAndTheQuietZonesStayBlank(PrintSize size, LabelCode code) {
         int dots = code == LabelCode.LINEAR_203 ? 2 : 3;
         String tag = tag(longest(size, code));
         PrintedPage page = PrintedPage.of(Pdf.of(tag, List.of(drawn(tag, size, code))), 0, dpi(code));
@@ -102,7 +100,7 @@ class LinearCodeTest {
 
     @ParameterizedTest
     @MethodSource("sizesAndPrinters")
-    void aTagThatIsTooLongKeepsItsDataMatrixOnly(LabelSize size, LabelCode code) {
+    void aTagThatIsTooLongKeepsItsDataMatrixOnly(PrintSize size, LabelCode code) {
         String tag = tag(longest(size, code) + 2);
         assertThat(drawn(tag, size, code)).isEqualTo(drawn(tag, size, LabelCode.MATRIX));
         String oldest = tag(LONGEST_TAG);
@@ -122,8 +120,8 @@ class LinearCodeTest {
 
     @ParameterizedTest
     @MethodSource("sheets")
-    void theSheetOfCodesHasBothToo(SheetSize sheet, LabelCode code) {
-        HouseCustoms customs = new HouseCustoms(LabelSize.W70_H36, LabelSize.W100_H50, sheet, code, true);
+    void theSheetOfCodesHasBothToo(PrintSize sheet, LabelCode code) {
+        HouseCustoms customs = new HouseCustoms(PrintSize.W70_H36, PrintSize.W100_H50, sheet, code, true);
         List<CodeSheet.Coded> codes = List.of(
                 new CodeSheet.Coded("BENCH-1", "Bench by the window"),
                 new CodeSheet.Coded(tag(17), "A place with a long code"),
@@ -140,6 +138,6 @@ class LinearCodeTest {
 
     static Stream<Arguments> sheets() {
         return Stream.of(
-                Arguments.of(SheetSize.A4, LabelCode.LINEAR_203), Arguments.of(SheetSize.LETTER, LabelCode.LINEAR_300));
+                Arguments.of(PrintSize.A4, LabelCode.LINEAR_203), Arguments.of(PrintSize.LETTER, LabelCode.LINEAR_300));
     }
 }

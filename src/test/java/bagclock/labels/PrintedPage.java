@@ -95,6 +95,21 @@ final class PrintedPage {
         return runs;
     }
 
+    /** Every Code 128 on the page, from the top. */
+    List<String> codes() {
+        List<String> codes = new ArrayList<>();
+        for (double y = 0; y < height; y++) {
+            BufferedImage line = part(0, y, width, 1);
+            if (runs(0, y + 0.5, width).size() > 50) {
+                String code = read(new Code128Reader(), BarcodeFormat.CODE_128, line);
+                if (codes.isEmpty() || !codes.get(codes.size() - 1).equals(code)) {
+                    codes.add(code);
+                }
+            }
+        }
+        return codes;
+    }
+
     private BufferedImage part(double x, double y, double w, double h) {
         int left = pixels(x);
         int top = pixels(y);

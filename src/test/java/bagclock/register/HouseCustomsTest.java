@@ -13,7 +13,7 @@ class HouseCustomsTest extends OnBothDatabases {
     private static final Instant FIRST = Instant.parse("2026-03-02T08:00:00Z");
     private static final Instant SECOND = Instant.parse("2026-03-09T08:00:00Z");
     private static final HouseCustoms SMALL =
-            new HouseCustoms(LabelSize.W57_H32, LabelSize.W70_H36, SheetSize.LETTER, LabelCode.LINEAR_300, false);
+            new HouseCustoms(PrintSize.W57_H32, PrintSize.W70_H36, PrintSize.LETTER, LabelCode.LINEAR_300, false);
 
     private final Register register = new Register();
 

@@ -2,7 +2,10 @@ package bagclock.scan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -73,6 +76,42 @@ class TestCodeTest {
                         .isWithoutControls())
                 .isTrue();
         assertThat(learnt(Decoder.visible(TestCode.text())).lost()).isEmpty();
+    }
+
+    /** A scanner of linear codes only has read them in another order, one of them twice. */
+    @ParameterizedTest
+    @MethodSource("layouts")
+    void theBarsTeachWhatTheCodeTeaches(KeyboardLayout layout) {
+        List<String> scans = new ArrayList<>(
+                TestCode.bars().stream().map(layout::type).map(Decoder::visible).toList());
+        Collections.reverse(scans);
+        scans.add(2, scans.get(0));
+        for (int some = 0; some < scans.size(); some++) {
+            assertThat(TestCode.learn(String.join("\n", scans.subList(0, some))))
+                    .as("%d scans", some)
+                    .isEmpty();
+        }
+        String all = String.join("\n", scans);
+        assertThat(TestCode.missingBars(all)).isEmpty();
+        TestCode.Learnt learnt = learnt(all);
+        assertThat(learnt.map()).isEqualTo(learnt(layout).map());
+        assertThat(learnt.lost()).isEmpty();
+        assertThat(learnt.isWithoutControls()).as("no bar has any").isFalse();
+    }
+
+    @Test
+    void theBarsThatAreMissingAreNamed() {
+        List<String> bars = TestCode.bars();
+        assertThat(bars).hasSize(6).allMatch(TestCode::isBar);
+        assertThat(TestCode.missingBars(bars.get(1) + "\n" + bars.get(4))).containsExactly(1, 3, 4, 6);
+        assertThat(TestCode.isBar(bars.get(1).replace("F0", "0")))
+                .as("not whole")
+                .isFalse();
+        assertThat(TestCode.isBar(TestCode.text())).isFalse();
+        assertThat(TestCode.isInCapsLock(bars.get(2).toLowerCase(Locale.ROOT))).isTrue();
+        String slips = String.join("\n", bars).replace("F[", "F").replace("FZ", "FY");
+        assertThat(learnt(slips).lost()).isEqualTo("[");
+        assertThat(learnt(slips).doubtful()).isEqualTo("YZ");
     }
 
     @Test

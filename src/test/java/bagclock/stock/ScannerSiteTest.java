@@ -19,6 +19,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Map;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.AfterAll;
@@ -48,7 +49,12 @@ class ScannerSiteTest {
     }
 
     private static Document scanned(Visitor clerk, String arrived) {
-        return clerk.page(PATH + "?code=" + URLEncoder.encode(arrived, StandardCharsets.UTF_8));
+        return scanned(clerk, arrived, "");
+    }
+
+    private static Document scanned(Visitor clerk, String arrived, String bars) {
+        return clerk.page(PATH + "?code=" + URLEncoder.encode(arrived, StandardCharsets.UTF_8) + "&bars="
+                + URLEncoder.encode(bars, StandardCharsets.UTF_8));
     }
 
     private static HttpResponse<String> keep(Visitor clerk, String arrived) {
@@ -79,6 +85,40 @@ class ScannerSiteTest {
 
         assertThat(clerk.submit(PATH, PATH + "/forget").statusCode()).isEqualTo(303);
         assertThat(clerk.page("/stock").body().hasAttr("data-map")).isFalse();
+    }
+
+    @Test
+    void aScannerWithoutDataMatrixTeachesBarByBar() {
+        Visitor clerk = clerk();
+        KeyboardLayout german = KeyboardLayout.named("de(basic)");
+        String bars = "";
+        Document page = clerk.page(PATH);
+        for (String bar : TestCode.bars()) {
+            assertThat(page.select("form[action=/stock/scanner/keep]")).isEmpty();
+            page = scanned(clerk, german.type(bar), bars);
+            bars = page.select("input[name=bars]").val();
+            assertThat(bars.lines().reduce((first, last) -> last)).hasValue(german.type(bar));
+        }
+        assertThat(page.select(".reasons").text()).contains("y for z").doesNotContain("Control characters");
+        String token = page.select("main input[name=csrf]").first().val();
+        String arrived = page.select("input[name=arrived]").val();
+        assertThat(clerk.post(PATH + "/keep", "csrf", token, "arrived", arrived).statusCode())
+                .isEqualTo(303);
+        assertThat(clerk.page(PATH).select("#kept-title")).hasSize(1);
+        clerk.submit(PATH, PATH + "/forget");
+    }
+
+    @Test
+    void whatIsStillToBeScannedIsNamedThoughALabelComesBetween() {
+        Visitor clerk = clerk();
+        List<String> bars = TestCode.bars();
+        Document page = scanned(clerk, bars.get(3), bars.get(0));
+        assertThat(page.select(".reasons").text()).endsWith("Still to be scanned: 2, 3, 5, 6");
+        Document between =
+                scanned(clerk, "R-407", page.select("input[name=bars]").val());
+        assertThat(between.select("input[name=bars]").val()).isEqualTo(bars.get(0) + "\n" + bars.get(3));
+        assertThat(between.select(".reasons").text()).doesNotContain("Still to be scanned");
+        assertThat(page.select("a[href=/labels/test-bars]")).hasSize(1);
     }
 
     @Test
