@@ -80,6 +80,15 @@ public final class Notes {
     /** Level on the label. */
     public static final String LABEL_LEVEL = "label-level";
 
+    /** Peak body temperature (C) on the label. */
+    public static final String LABEL_PEAK = "label-peak";
+
+    /** Floor life as the label prints it. */
+    public static final String LABEL_LIFE = "label-life";
+
+    /** Number of the package on the label. */
+    public static final String LABEL_PACKAGE = "label-package";
+
     /** The scan of the label, without orders and names. */
     public static final String SCAN = "scan";
 

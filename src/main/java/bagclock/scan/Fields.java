@@ -17,17 +17,18 @@ final class Fields {
     /** Orders, invoices, packing lists: personal or commercial, and no business of a stockroom's record. */
     static final Set<String> PRIVATE = Set.of("K", "1K", "4K", "10K", "11K", "14K", "16K");
 
-    private static final Map<String, Fact> NAMED = Map.of(
-            "1P", Fact.PART_NUMBER,
-            "P", Fact.CUSTOMER_CODE,
-            "30P", Fact.ORDER_CODE,
-            "2P", Fact.REVISION,
-            "T", Fact.LOT,
-            "1T", Fact.LOT,
-            "4L", Fact.COUNTRY,
-            "1V", Fact.MAKER,
-            "E", Fact.SUBSTANCES,
-            "3S", Fact.PACKAGE);
+    private static final Map<String, Fact> NAMED = Map.ofEntries(
+            Map.entry("1P", Fact.PART_NUMBER),
+            Map.entry("P", Fact.CUSTOMER_CODE),
+            Map.entry("30P", Fact.ORDER_CODE),
+            Map.entry("2P", Fact.REVISION),
+            Map.entry("T", Fact.LOT),
+            Map.entry("1T", Fact.LOT),
+            Map.entry("4L", Fact.COUNTRY),
+            Map.entry("1V", Fact.MAKER),
+            Map.entry("E", Fact.SUBSTANCES),
+            Map.entry("S", Fact.PACKAGE),
+            Map.entry("3S", Fact.PACKAGE));
 
     private static final Pattern FIELD = Pattern.compile("0{0,2}(\\d{0,3}[A-Z])(.*)", Pattern.DOTALL);
 

@@ -50,6 +50,10 @@ public enum Flag {
     LOT_NEW(Standing.ASK),
     /** A level other than the one that the house has for this part. */
     LEVEL_DIFFERS(Standing.ASK),
+    /** A peak body temperature that the part type does not name. */
+    PEAK_DIFFERS(Standing.ASK),
+    /** A package that came in before: perhaps the same bag again. */
+    PACKAGE_SEEN(Standing.ASK),
     /** Two different labels in one scan. */
     TWO_LABELS(Standing.REFUSED),
     /** No known form. */

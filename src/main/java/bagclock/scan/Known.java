@@ -12,4 +12,10 @@ public interface Known {
 
     /** The level of the part type that the label's number leads to; empty if unknown. */
     Optional<String> level(String partNumber);
+
+    /** Whether the part type that the label's number leads to names this peak body temperature (C). */
+    boolean isPeak(String partNumber, String peak);
+
+    /** Whether a package of the part with this number was received before. */
+    boolean isPackage(String partNumber, String number);
 }

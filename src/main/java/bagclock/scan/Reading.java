@@ -74,12 +74,24 @@ public record Reading(List<Found> found, Set<Flag> flags, Map<Fact, List<String>
         if (part.isEmpty() || !known.isPart(part.get())) {
             all.add(part.isEmpty() ? Flag.PART_MISSING : Flag.PART_UNKNOWN);
         } else {
-            only(Fact.LOT).filter(lot -> !known.isLot(part.get(), lot)).ifPresent(lot -> all.add(Flag.LOT_NEW));
-            only(Fact.LEVEL)
-                    .filter(level -> !known.level(part.get()).equals(Optional.of(level)))
-                    .ifPresent(level -> all.add(Flag.LEVEL_DIFFERS));
+            all.addAll(against(known, part.get()));
         }
         return new Reading(found, all, choices, kept);
+    }
+
+    private Set<Flag> against(Known known, String part) {
+        Set<Flag> flags = EnumSet.noneOf(Flag.class);
+        only(Fact.LOT).filter(lot -> !known.isLot(part, lot)).ifPresent(lot -> flags.add(Flag.LOT_NEW));
+        only(Fact.LEVEL)
+                .filter(level -> !known.level(part).equals(Optional.of(level)))
+                .ifPresent(level -> flags.add(Flag.LEVEL_DIFFERS));
+        if (!all(Fact.PEAK).stream().allMatch(peak -> known.isPeak(part, peak))) {
+            flags.add(Flag.PEAK_DIFFERS);
+        }
+        only(Fact.PACKAGE)
+                .filter(number -> known.isPackage(part, number))
+                .ifPresent(number -> flags.add(Flag.PACKAGE_SEEN));
+        return flags;
     }
 
     /** This reading and then another code of the same label; what differs is kept and flagged. */

@@ -28,6 +28,8 @@ final class LabelFields {
     private static final String LOT = "lot";
     private static final String DATE_CODE = "dateCode";
     private static final String LEVEL = "labelLevel";
+    private static final String PEAK = "labelPeak";
+    private static final String LIFE = "labelLife";
     private static final String ASKED = "asked";
     private static final String COMPARED = "compared";
     private static final String YES = "yes";
@@ -42,16 +44,36 @@ final class LabelFields {
             Fact.DATE_CODE,
             LEVEL,
             Fact.LEVEL,
+            PEAK,
+            Fact.PEAK,
+            LIFE,
+            Fact.LIFE,
             "quantity",
             Fact.QUANTITY,
             "sealedAt",
             Fact.SEALED_ON);
 
+    /** What the ledger calls each. */
+    private static final Map<String, String> NOTED = Map.of(
+            PART,
+            Notes.LABEL_PART,
+            LOT,
+            Notes.LOT,
+            DATE_CODE,
+            Notes.DATE_CODE,
+            LEVEL,
+            Notes.LABEL_LEVEL,
+            PEAK,
+            Notes.LABEL_PEAK,
+            LIFE,
+            Notes.LABEL_LIFE);
+
     /** What holds a reading in doubt up. */
     static final List<String> DOUBTS = List.of(ASKED, COMPARED);
 
     /** What is of one label, and of no other bag. */
-    static final List<String> OF_A_LABEL = List.of(FieldNames.CODE, SCAN, PART, LOT, DATE_CODE, LEVEL, ASKED, COMPARED);
+    static final List<String> OF_A_LABEL =
+            List.of(FieldNames.CODE, SCAN, PART, LOT, DATE_CODE, LEVEL, PEAK, LIFE, ASKED, COMPARED);
 
     private LabelFields() {}
 
@@ -120,6 +142,10 @@ final class LabelFields {
                 entered.field(LEVEL, words.text("stock.label.level"), hint(LEVEL, label, words, "")),
                 Input.Kind.SELECT,
                 levels(words)));
+        inputs.add(Input.of(
+                entered.field(PEAK, words.text("stock.label.peak"), hint(PEAK, label, words, "")), Input.Kind.NUMBER));
+        inputs.add(Input.of(
+                entered.field(LIFE, words.text("stock.label.life"), hint(LIFE, label, words, "")), Input.Kind.TEXT));
         if (!entered.text(ASKED).isEmpty()) {
             inputs.add(new Input(
                     entered.field(COMPARED, words.text("stock.label.compared")),
@@ -148,14 +174,17 @@ final class LabelFields {
             entered.required(COMPARED);
         }
         Map<String, String> label = new HashMap<>();
-        Map.of(PART, Notes.LABEL_PART, LOT, Notes.LOT, DATE_CODE, Notes.DATE_CODE, LEVEL, Notes.LABEL_LEVEL)
-                .forEach((field, note) -> {
-                    String text = entered.atMost(field, LabelName.LONGEST);
-                    if (!text.isEmpty()) {
-                        label.put(note, text);
-                    }
-                });
-        String kept = Decoder.readAll(entered.text(SCAN)).kept();
+        NOTED.forEach((field, note) -> {
+            String text = entered.atMost(field, LabelName.LONGEST);
+            if (!text.isEmpty()) {
+                label.put(note, text);
+            }
+        });
+        Reading reading = Decoder.readAll(entered.text(SCAN));
+        reading.only(Fact.PACKAGE)
+                .filter(number -> number.length() <= LabelName.LONGEST)
+                .ifPresent(number -> label.put(Notes.LABEL_PACKAGE, number));
+        String kept = reading.kept();
         if (!kept.isEmpty()) {
             label.put(Notes.SCAN, kept);
             asItCame(kept, entered.text(MAP)).ifPresent(came -> label.put(Notes.SCAN_AS_IT_CAME, came));
@@ -178,7 +207,7 @@ final class LabelFields {
                 reading.standing() == Standing.ASK,
                 reading.found().stream().map(found -> line(found, words)).toList(),
                 reading.flags().stream()
-                        .map(flag -> words.text("stock.flag." + flag.name()))
+                        .map(flag -> words.text("stock.flag." + flag.name(), match.before()))
                         .toList());
     }
 

@@ -9,6 +9,7 @@ import bagclock.register.LabelName;
 import bagclock.register.PartType;
 import bagclock.register.Versioned;
 import bagclock.scan.Decoder;
+import bagclock.scan.Fact;
 import bagclock.scan.Known;
 import bagclock.scan.Reading;
 import java.time.Instant;
@@ -37,7 +38,10 @@ final class LabelScans {
         Optional<PartType> type = LabelMatch.number(reading)
                 .flatMap(number -> store.type(number, now))
                 .map(Versioned::fact);
-        return new LabelMatch(reading, type);
+        String before = LabelMatch.number(reading)
+                .flatMap(number -> reading.only(Fact.PACKAGE).flatMap(one -> store.ofPackage(number, one)))
+                .orElse("");
+        return new LabelMatch(reading, type, before);
     }
 
     private record House(ScanStore store, Instant now) implements Known {
@@ -58,10 +62,24 @@ final class LabelScans {
                     .flatMap(StricterLevel::of)
                     .map(Level::code);
         }
+
+        @Override
+        public boolean isPeak(String partNumber, String peak) {
+            return store.type(partNumber, now).map(Versioned::fact).stream()
+                    .flatMap(type -> type.part().ratings().stream())
+                    .flatMap(rating -> rating.peak().stream())
+                    .anyMatch(known -> known.degrees() == Double.parseDouble(peak));
+        }
+
+        @Override
+        public boolean isPackage(String partNumber, String number) {
+            return store.ofPackage(partNumber, number).isPresent();
+        }
     }
 
     /**
-     * Learns from a receipt that was written down: what the label calls the part type, its lot, and a level that differs.
+     * Learns from a receipt that was written down: what the label calls the part type, its lot and package, and a level that
+     * differs.
      *
      * @param tag of the item that was received
      */
@@ -73,6 +91,10 @@ final class LabelScans {
         }
         if (!number.isEmpty() && !lot.isEmpty()) {
             store.keepLot(number, lot, now);
+        }
+        String one = receive.label().getOrDefault(Notes.LABEL_PACKAGE, "");
+        if (!number.isEmpty() && !one.isEmpty()) {
+            store.keepPackage(number, one, tag, now);
         }
         String level = receive.label().getOrDefault(Notes.LABEL_LEVEL, "");
         if (!level.isEmpty()) {

@@ -43,6 +43,16 @@ class NoisyScanTest {
         public Optional<String> level(String partNumber) {
             return Optional.ofNullable(parts.get(partNumber).facts().get(Fact.LEVEL));
         }
+
+        @Override
+        public boolean isPeak(String partNumber, String peak) {
+            return parts.get(partNumber).facts().getOrDefault(Fact.PEAK, "").contains(peak);
+        }
+
+        @Override
+        public boolean isPackage(String partNumber, String number) {
+            return false;
+        }
     }
 
     @Test

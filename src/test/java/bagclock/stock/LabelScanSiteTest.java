@@ -116,6 +116,35 @@ class LabelScanSiteTest {
         assertThat(engineer.page("/stock/levels").select("tbody").text()).contains("Settled");
     }
 
+    /** Level, peak, floor life and seal date of the third published form; the peak is not the part type's. */
+    @Test
+    void peakAndFloorLifeFillTheFormAndAPeakThatDiffersIsAsked() {
+        Visitor clerk = clerk();
+        String path = scanned(clerk, label("SNR-1003", "LOT8", "\u001d3Z3/250C/168HRS;//;022226"));
+        Document form = clerk.page(path);
+        assertThat(form.select("#labelPeak").val()).isEqualTo("250");
+        assertThat(form.select("#labelLife").val()).isEqualTo("168HRS");
+        assertThat(form.select("#labelPeak-hint").text()).contains("field 3Z");
+        assertThat(form.select("#sealedAt").val()).isEqualTo("2026-02-22T00:00");
+        assertThat(form.text()).contains("does not name this peak temperature");
+        String same = scanned(clerk, label("SNR-1003", "LOT8", "\u001d3Z3/245C/168HRS;//;022226"));
+        assertThat(clerk.page(same).text()).doesNotContain("does not name this peak temperature");
+    }
+
+    @Test
+    void aPackageThatCameInBeforeIsAsked() {
+        Visitor clerk = clerk();
+        String label = label("SNR-1003", "LOT9", "\u001d3SBOX00077");
+        assertThat(record(clerk, scanned(clerk, label), "L-3", "compared", "yes")
+                        .statusCode())
+                .isEqualTo(303);
+        Document again = clerk.page(scanned(clerk, label));
+        assertThat(again.text()).contains("received before, as L-3");
+        assertThat(again.select("input[name=compared]")).isNotEmpty();
+        Document other = clerk.page(scanned(clerk, label.replace("00077", "00078")));
+        assertThat(other.text()).doesNotContain("received before, as");
+    }
+
     @Test
     void codesOneAfterAnotherFillOneForm() {
         Visitor clerk = clerk();
