@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.deque.html.axecore.args.AxeRunOptions;
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
 import java.util.List;
 
 /** Asks axe for faults against WCAG 2.2 A and AA on a page as it stands. */
@@ -12,6 +13,23 @@ public final class Accessibility {
     private static final List<String> RULES = List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa");
 
     private Accessibility() {}
+
+    /**
+     * The page as it stands on screens of these widths, light and dark in turn. Each must be as wide as the page; axe looks
+     * at the first two, since wider ones show the same in the same colours.
+     */
+    public static void checkOnScreens(Page page, int... widths) {
+        for (int i = 0; i < widths.length; i++) {
+            page.setViewportSize(widths[i], 900);
+            page.emulateMedia(
+                    new Page.EmulateMediaOptions().setColorScheme(i % 2 == 0 ? ColorScheme.LIGHT : ColorScheme.DARK));
+            int needed = ((Number) page.evaluate("document.documentElement.scrollWidth")).intValue();
+            assertThat(needed).as(page.url()).isLessThanOrEqualTo(widths[i]);
+            if (i < 2) {
+                check(page);
+            }
+        }
+    }
 
     /** Fails with each fault and the elements that have it. */
     public static void check(Page page) {

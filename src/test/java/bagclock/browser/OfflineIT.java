@@ -2,50 +2,29 @@ package bagclock.browser;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 
-import bagclock.DemoShop;
-import bagclock.HandClock;
 import bagclock.OpenBag;
-import bagclock.Site;
 import bagclock.Visitor;
 import bagclock.platform.Role;
+import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Page.GetByRoleOptions;
 import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.AriaRole;
 import java.time.Duration;
-import java.time.Instant;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** The clerk's page without the network, across a reload, while another station touches the same item. */
-class OfflineIT {
-    private final HandClock clock = new HandClock(Instant.parse("2026-03-12T14:20:00Z"));
-
-    private Site site;
-    private Browser browser;
+class OfflineIT extends Journey {
     private BrowserContext context;
-    private Page page;
 
     @BeforeEach
-    void start() {
-        site = DemoShop.open(clock);
-        browser = Browser.start();
-        context = browser.browser().newContext();
-        page = context.newPage();
-        page.navigate("http://localhost:" + site.port() + "/sign-in");
-        page.getByRole(AriaRole.BUTTON, new GetByRoleOptions().setName("Stockroom clerk"))
-                .click();
-        page.navigate("http://localhost:" + site.port() + "/stock");
-    }
-
-    @AfterEach
-    void stop() {
-        browser.close();
-        site.close();
+    void signIn() {
+        signIn(new NewContextOptions(), "Stockroom clerk");
+        context = page.context();
+        open("/stock");
     }
 
     private void scan(String code) {

@@ -8,6 +8,7 @@ import com.microsoft.playwright.Page;
 final class Scanner {
     private static final double SECONDS_BETWEEN = 0.005;
     private static final String CONTROL = "Control+";
+    private static final int ALT_MODIFIER = 1;
     private static final int CONTROL_MODIFIER = 2;
     private static final int SHIFT_MODIFIER = 8;
 
@@ -46,6 +47,27 @@ final class Scanner {
         event.addProperty("modifiers", isShifted ? SHIFT_MODIFIER : 0);
         event.addProperty("type", "rawKeyDown");
         send(event);
+    }
+
+    /** A character as the digits of its number on the number pad, with Alt held. */
+    void alt(String digits) {
+        send("rawKeyDown", "Alt", "AltLeft", ALT_MODIFIER);
+        digits.chars().mapToObj(Character::toString).forEach(digit -> {
+            send("rawKeyDown", digit, "Numpad" + digit, ALT_MODIFIER);
+            send("keyUp", digit, "Numpad" + digit, ALT_MODIFIER);
+        });
+        send("keyUp", "Alt", "AltLeft", 0);
+    }
+
+    private void send(String type, String key, String code, int modifiers) {
+        JsonObject event = new JsonObject();
+        event.addProperty("type", type);
+        event.addProperty("key", key);
+        event.addProperty("code", code);
+        event.addProperty("modifiers", modifiers);
+        event.addProperty("timestamp", at);
+        keys.send("Input.dispatchKeyEvent", event);
+        at += SECONDS_BETWEEN;
     }
 
     private void press(String key, String text) {

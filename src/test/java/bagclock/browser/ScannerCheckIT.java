@@ -3,9 +3,6 @@ package bagclock.browser;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import bagclock.DemoShop;
-import bagclock.HandClock;
-import bagclock.Site;
 import bagclock.scan.KeyboardLayout;
 import bagclock.scan.TestCode;
 import com.google.zxing.BinaryBitmap;
@@ -13,48 +10,29 @@ import com.google.zxing.RGBLuminanceSource;
 import com.google.zxing.ReaderException;
 import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.datamatrix.DataMatrixReader;
-import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Browser.NewContextOptions;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.time.Instant;
+import java.time.Duration;
 import java.util.Map;
 import javax.imageio.ImageIO;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** A workstation learns what its scanner means, and puts right what is scanned, not what is typed. */
-class ScannerCheckIT {
+class ScannerCheckIT extends Journey {
     private static final Map<Character, String> CHORDS =
             Map.of('\u001d', "Control+BracketRight", '\u001e', "Control+Digit6", '\u0004', "Control+KeyD");
 
-    private Site site;
-    private Browser browser;
-    private Page page;
-
+    /** Each test at a workstation of its own. */
     @BeforeEach
-    void start() {
-        site = DemoShop.open(new HandClock(Instant.parse("2026-03-12T14:20:00Z")));
-        browser = Browser.start();
-        BrowserContext context = browser.browser().newContext();
-        page = context.newPage();
-        open("/sign-in");
-        page.locator("button[value=CLERK]").click();
+    void signIn() {
+        signIn(new NewContextOptions(), "Stockroom clerk");
         page.waitForURL("**/stock");
-    }
-
-    @AfterEach
-    void stop() {
-        browser.close();
-        site.close();
-    }
-
-    private void open(String path) {
-        page.navigate("http://localhost:" + site.port() + path);
+        clock.passes(Duration.ofMinutes(1));
     }
 
     /** As a scanner set to US keys types into a layout. */
@@ -95,15 +73,15 @@ class ScannerCheckIT {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"de(basic)", "fr(basic)", "us(intl)"})
-    void whatIsScannedIsPutRightWhereverItIsScanned(String name) {
+    @CsvSource({"de(basic), DRY-5", "fr(basic), BENCH-1", "us(intl), LINE"})
+    void whatIsScannedIsPutRightWhereverItIsScanned(String name, String place) {
         KeyboardLayout layout = KeyboardLayout.named(name);
         learn(layout);
         open("/stock");
         scan(layout, "R-407");
         assertThat(page.locator("main")).containsText("R-407");
         assertThat(page.locator("input[name=held]").first()).hasValue("R-407");
-        scan(layout, "DRY-5");
+        scan(layout, place);
         assertThat(page.locator("main .banner, main [data-sound=accepted]").first())
                 .containsText("R-407");
 

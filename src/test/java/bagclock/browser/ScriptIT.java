@@ -18,7 +18,9 @@ import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -39,6 +41,8 @@ class ScriptIT {
 
     private static final String PLAIN = PAGE.replace("hx-post=\"/scan\"", "action=\"/plain\" method=\"post\"");
 
+    private static Browser browser;
+
     private final List<String> told = new CopyOnWriteArrayList<>();
     private final Semaphore answers = new Semaphore(0);
     private final AtomicInteger count = new AtomicInteger();
@@ -47,8 +51,17 @@ class ScriptIT {
     private Database database;
     private Live live;
     private Javalin server;
-    private Browser browser;
     private BrowserContext context;
+
+    @BeforeAll
+    static void startBrowser() {
+        browser = Browser.start();
+    }
+
+    @AfterAll
+    static void closeBrowser() {
+        browser.close();
+    }
 
     @BeforeEach
     void start() {
@@ -82,13 +95,12 @@ class ScriptIT {
                     });
                 })
                 .start(0);
-        browser = Browser.start();
         context = browser.browser().newContext();
     }
 
     @AfterEach
     void stop() {
-        browser.close();
+        context.close();
         live.close();
         server.stop();
         database.close();
@@ -146,12 +158,25 @@ class ScriptIT {
         scanner.scan("1P7");
 
         assertThat(page.locator("#said")).hasText("heard [)>\u001e06\u001d1P7");
+        scanner.type("[)>");
+        scanner.alt("030");
+        scanner.type("06");
+        scanner.alt("029");
+        scanner.scan("1P9");
+        assertThat(page.locator("#said")).hasText("heard [)>\u001e06\u001d1P9");
     }
 
-    /** 200 characters in a second, as control-key chords and as function keys, ended by Tab. */
+    /** 200 characters in a second, as control-key chords and as function keys, ended by Tab; none is left to the browser. */
     @Test
     void aFastLabelLosesNoCharacterHoweverItsControlsArrive() {
         Page page = open();
+        page.evaluate("""
+                () => {
+                  window.left = [];
+                  addEventListener("keydown", (event) => {
+                    if ((event.ctrlKey || event.key.length > 1) && !event.defaultPrevented) left.push(event.key + event.code);
+                  });
+                }""");
         String part = "ABCDEFGHIJKLMNOPQRSTUVWXYZ-0123456789".repeat(6);
         for (String[] keys : new String[][] {
             {"Control+Digit6", "Control+BracketRight", "Control+KeyD"},
@@ -167,9 +192,12 @@ class ScriptIT {
             scanner.press(keys[0]);
             scanner.press(keys[2]);
             scanner.press("Tab");
+            scanner.press("Control+KeyJ");
             assertThat(page.locator("#said"))
                     .hasText("heard [)>\u001e06\u001d1P" + part + keys[0].length() + "\u001e\u0004");
         }
+        org.assertj.core.api.Assertions.assertThat((List<?>) page.evaluate("left"))
+                .isEmpty();
     }
 
     /** Some scanners send no suffix at all. */
