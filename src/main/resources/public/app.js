@@ -363,7 +363,7 @@
 		const { target } = event;
 		$$("details.menu[open]").forEach((menu) => { if (!menu.contains(target)) menu.open = false; });
 		if (target.closest?.("[data-print]")) print();
-		else if (target.closest?.("[data-camera]")) look(target.closest("[data-camera]"));
+		else if (target.closest?.("[data-camera]")) look(target.closest("[data-camera]")).catch(() => tell("eye"));
 		else if (target.closest?.("[data-seen]")) keepLate(late().filter(({ told }) => !told));
 		else if (target.closest?.("[data-back]") && history.length > 1) {
 			event.preventDefault();

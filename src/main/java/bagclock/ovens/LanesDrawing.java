@@ -21,6 +21,7 @@ final class LanesDrawing {
     private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
     private static final int MOST_TICKS = 9;
+    private static final int WORDS_OF_A_TICK = 80;
     private static final int LEAST_FOR_LABEL = 60;
     private static final int[] STEPS_H = {1, 2, 3, 6, 12, 24, 48, 168, 336};
 
@@ -122,8 +123,10 @@ final class LanesDrawing {
         ZonedDateTime at = day.atStartOfDay(texts.zone());
         while (at.toInstant().isBefore(from.plus(length))) {
             if (!at.toInstant().isBefore(from)) {
-                boolean isMidnight = at.getHour() == 0;
-                ticks.add(new Lanes.Tick(number(x(at.toInstant())), (isMidnight ? DAY : HOUR).format(at)));
+                double x = x(at.toInstant());
+                boolean hasRoom = x < Lanes.WIDTH - WORDS_OF_A_TICK;
+                String words = hasRoom ? (at.getHour() == 0 ? DAY : HOUR).format(at) : "";
+                ticks.add(new Lanes.Tick(number(x), words));
             }
             at = step < 24 ? at.plusHours(step) : at.plusDays(step / 24);
         }

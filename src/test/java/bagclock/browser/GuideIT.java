@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import bagclock.DemoShop;
 import bagclock.HandClock;
 import bagclock.Site;
+import bagclock.Visitor;
 import bagclock.platform.Role;
+import bagclock.register.LabelCode;
 import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
@@ -88,6 +90,32 @@ class GuideIT {
 
         assertThat(PICTURES.resolve(name + ".png")).isNotEmptyFile();
         page.context().close();
+    }
+
+    /** Its engineer has chosen a Code 128 for laser scanners. */
+    @Test
+    void aLabelWithBothCodesIsTaken() {
+        choose(LabelCode.LINEAR_300);
+        isTaken("label-both", Role.CLERK, "/items/R-407/label", ColorScheme.LIGHT, 1280, 760);
+        choose(LabelCode.MATRIX);
+    }
+
+    private static void choose(LabelCode code) {
+        String customs = "/labels/customs";
+        Visitor.ofDemo(site.port(), Role.ENGINEER)
+                .submit(
+                        customs,
+                        customs,
+                        "item",
+                        "W70_H36",
+                        "bag",
+                        "W100_H50",
+                        "sheet",
+                        "A4",
+                        "code",
+                        code.name(),
+                        "wall",
+                        "shown");
     }
 
     @Test
