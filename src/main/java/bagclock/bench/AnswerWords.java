@@ -14,7 +14,6 @@ import bagclock.platform.AnswerTexts;
 import bagclock.platform.Messages;
 import bagclock.platform.Texts;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
@@ -64,7 +63,7 @@ final class AnswerWords {
     /** The floor life in one sentence. */
     String life(BigDecimal usedHours, Optional<BigDecimal> totalHours) {
         return totalHours
-                .map(total -> messages.text("bench.life", used(usedHours), plain(total)))
+                .map(total -> messages.text("bench.life", Texts.usedHours(usedHours), Texts.lifeHours(total)))
                 .orElseGet(() -> messages.text("bench.life.none"));
     }
 
@@ -141,18 +140,9 @@ final class AnswerWords {
     }
 
     private String used(Share share, Life total, Optional<Life> rate) {
-        String hours = used(share.hoursOf(total));
+        String hours = Texts.usedHours(share.hoursOf(total));
         return rate.filter(life -> !life.isUnlimited())
-                .map(life -> messages.text("bench.trail.used", hours, plain(Share.WHOLE.hoursOf(life))))
+                .map(life -> messages.text("bench.trail.used", hours, Texts.lifeHours(Share.WHOLE.hoursOf(life))))
                 .orElseGet(() -> messages.text("bench.trail.used-plain", hours));
-    }
-
-    /** What was used is never shown shorter than it is. */
-    private static String used(BigDecimal hours) {
-        return plain(hours.setScale(2, RoundingMode.CEILING));
-    }
-
-    private static String plain(BigDecimal number) {
-        return number.setScale(2, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
     }
 }

@@ -89,6 +89,20 @@ public final class Texts {
         return BigDecimal.valueOf(span.toMillis()).divide(BigDecimal.valueOf(3_600_000), 1, RoundingMode.FLOOR) + " h";
     }
 
+    /** Hours of a floor life that were used, for example {@code 12.35}: to the hundredth, never fewer than they are. */
+    public static String usedHours(BigDecimal hours) {
+        return hundredths(hours, RoundingMode.CEILING);
+    }
+
+    /** Hours that a floor life lasts: to the hundredth, never more than they are. */
+    public static String lifeHours(BigDecimal hours) {
+        return hundredths(hours, RoundingMode.FLOOR);
+    }
+
+    private static String hundredths(BigDecimal hours, RoundingMode mode) {
+        return hours.setScale(2, mode).stripTrailingZeros().toPlainString();
+    }
+
     /** For example {@code 125 °C}. */
     public String temperature(Celsius temperature) {
         return plain(temperature.degrees()) + " °C";

@@ -7,10 +7,9 @@ import bagclock.core.standard.Level;
 import bagclock.core.standard.Rating;
 import bagclock.desk.ItemView;
 import bagclock.ledger.Item;
+import bagclock.platform.Texts;
 import bagclock.register.PartType;
 import bagclock.stock.DryPackPage.Check;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -74,8 +73,8 @@ final class DryPacking {
     private String inside(Answer answer) {
         return answer.floorLife()
                 .totalHours()
-                .map(total ->
-                        words.text("stock.pack.inside", hours(answer.floorLife().usedHours()), hours(total)))
+                .map(total -> words.text(
+                        "stock.pack.inside", Texts.usedHours(answer.floorLife().usedHours()), Texts.lifeHours(total)))
                 .orElseGet(() -> words.text("stock.pack.no-life"));
     }
 
@@ -88,9 +87,5 @@ final class DryPacking {
                 .anyMatch(level -> level.runsOnOnceExposed() || level == Level.L6);
         boolean used = view.answer().floorLife().usedHours().signum() > 0;
         return runsOn && used ? Optional.of(new Check(true, words.text("stock.pack.runs-on"), "")) : Optional.empty();
-    }
-
-    private static String hours(BigDecimal hours) {
-        return hours.setScale(1, RoundingMode.UP).stripTrailingZeros().toPlainString();
     }
 }

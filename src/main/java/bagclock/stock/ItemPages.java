@@ -2,6 +2,7 @@ package bagclock.stock;
 
 import bagclock.core.estimate.Beside;
 import bagclock.core.exposure.Event;
+import bagclock.core.exposure.Share;
 import bagclock.core.exposure.TrailEntry;
 import bagclock.core.heat.Answer;
 import bagclock.core.heat.StepCode;
@@ -13,9 +14,9 @@ import bagclock.ledger.Act;
 import bagclock.ledger.Entry;
 import bagclock.ledger.Item;
 import bagclock.ledger.Notes;
+import bagclock.platform.Names;
 import bagclock.platform.Texts;
 import bagclock.register.PartType;
-import java.math.RoundingMode;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
@@ -32,7 +33,6 @@ final class ItemPages {
     private static final Set<String> OFTEN = Set.of("open", "move", "reseal");
 
     private static final int HASH_SHOWN = 12;
-    private static final int HOUR_DIGITS = 2;
 
     /** The forms by which an entry is told anew, by the entry's word. */
     private static final Map<String, String> CORRECTED_BY = Map.of(
@@ -50,11 +50,13 @@ final class ItemPages {
             "mount");
 
     private final Words words;
+    private final Names names;
     private final Texts texts;
     private final EstimateLines estimates;
 
-    ItemPages(Words words) {
+    ItemPages(Words words, Names names) {
         this.words = words;
+        this.names = names;
         this.texts = words.texts();
         this.estimates = new EstimateLines(words);
     }
@@ -147,8 +149,9 @@ final class ItemPages {
                 "stock.fact.clock",
                 words.text("stock.clock." + view.answer().clock().code())));
         life.totalHours()
-                .ifPresent(total -> facts.add(
-                        fact("stock.fact.life", words.text("stock.used-of", hours(life.usedHours()), hours(total)))));
+                .ifPresent(total -> facts.add(fact(
+                        "stock.fact.life",
+                        words.text("stock.used-of", Texts.usedHours(life.usedHours()), Texts.lifeHours(total)))));
         life.endsAt().ifPresent(end -> facts.add(fact("stock.fact.ends", texts.at(end, now))));
         facts.add(fact("stock.fact.received", texts.at(item.receivedAt(), now)));
         offBoard(view).map(text -> fact("stock.fact.before", text)).ifPresent(facts::add);
@@ -189,12 +192,6 @@ final class ItemPages {
                 .orElse(level);
     }
 
-    private static String hours(java.math.BigDecimal hours) {
-        return hours.setScale(HOUR_DIGITS, RoundingMode.HALF_UP)
-                .stripTrailingZeros()
-                .toPlainString();
-    }
-
     private ItemPage.Trail trail(TrailEntry entry, Answer answer, Instant now) {
         Optional<Life> total = answer.floorLife().total().map(life -> life.value());
         return new ItemPage.Trail(
@@ -207,9 +204,9 @@ final class ItemPages {
                         .orElse(""),
                 entry.life()
                         .filter(life -> !life.isUnlimited())
-                        .map(life -> hours(bagclock.core.exposure.Share.WHOLE.hoursOf(life)))
+                        .map(life -> Texts.lifeHours(Share.WHOLE.hoursOf(life)))
                         .orElse(""),
-                total.map(life -> hours(entry.used().hoursOf(life))).orElse(""));
+                total.map(life -> Texts.usedHours(entry.used().hoursOf(life))).orElse(""));
     }
 
     private List<ItemPage.Line> lines(List<HistoryLine> lines, Item item, Instant now) {
@@ -225,7 +222,7 @@ final class ItemPages {
                 texts.at(entry.happenedAt(), now),
                 texts.at(entry.stamp().recordedAt(), now),
                 words.act(entry),
-                entry.stamp().who(),
+                names.of(entry.stamp().who()),
                 state(line),
                 entry.hash().substring(0, HASH_SHOWN),
                 mends

@@ -10,13 +10,14 @@ import bagclock.desk.ItemView;
 import bagclock.platform.Choice;
 import bagclock.platform.Field;
 import bagclock.platform.Heading;
+import bagclock.platform.Names;
 import bagclock.platform.NotThere;
 import bagclock.platform.Pages;
 import bagclock.platform.Role;
+import bagclock.platform.Texts;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -27,13 +28,18 @@ import java.util.stream.Stream;
 final class ItemRoutes {
     private final Desk desk;
     private final StockStore store;
+    private final Names names;
     private final Pages pages;
     private final Words words;
     private final Clock clock;
 
-    ItemRoutes(Desk desk, StockStore store, Pages pages, Words words, Clock clock) {
-        this.desk = desk;
-        this.store = store;
+    /** Where the pages look things up. */
+    record Known(Desk desk, StockStore store, Names names) {}
+
+    ItemRoutes(Known known, Pages pages, Words words, Clock clock) {
+        this.desk = known.desk();
+        this.store = known.store();
+        this.names = known.names();
         this.pages = pages;
         this.words = words;
         this.clock = clock;
@@ -57,7 +63,7 @@ final class ItemRoutes {
 
     private bagclock.stock.ItemPage page(ItemView view, boolean done, Instant now) {
         Beside beside = Estimates.of(desk.standard(now), view.history());
-        return new ItemPages(words).page(view, beside, done, now);
+        return new ItemPages(words, names).page(view, beside, done, now);
     }
 
     private void list(Context ctx) {
@@ -104,7 +110,10 @@ final class ItemRoutes {
 
     private ItemsPage.Row row(ItemRow row, Instant now) {
         String life = row.totalHours()
-                .map(total -> words.text("stock.used-of", hours(row.usedHours().orElse(BigDecimal.ZERO)), hours(total)))
+                .map(total -> words.text(
+                        "stock.used-of",
+                        Texts.usedHours(row.usedHours().orElse(BigDecimal.ZERO)),
+                        Texts.lifeHours(total)))
                 .orElse("");
         return new ItemsPage.Row(
                 row.item().tag(),
@@ -119,9 +128,5 @@ final class ItemRoutes {
                                 row.hasEndedBy(now) ? "stock.ended" : "stock.ends",
                                 words.texts().at(end, now)))
                         .orElse(""));
-    }
-
-    private static String hours(BigDecimal hours) {
-        return hours.setScale(1, RoundingMode.HALF_UP).toPlainString();
     }
 }

@@ -35,7 +35,7 @@ public final class StockRoutes {
         this.acts = new ActRoutes(known, pages, words, clock);
         this.levels = new LevelRoutes(scans, pages, words, clock);
         this.scanner = new ScannerRoutes(pages, words);
-        this.items = new ItemRoutes(desk, store, pages, words, clock);
+        this.items = new ItemRoutes(new ItemRoutes.Known(desk, store, new Names(database)), pages, words, clock);
         this.delivery = new DeliveryRoutes(known, pages, words, clock);
         this.trolley = new TrolleyRoutes(desk, store, pages, words, clock);
         this.count = new CountRoutes(desk, store, pages, words, clock);
