@@ -28,6 +28,7 @@ import bagclock.platform.Role;
 import bagclock.platform.Texts;
 import bagclock.register.BoardType;
 import bagclock.register.BoardType.Spot;
+import bagclock.register.CarrierKind;
 import bagclock.register.Change;
 import bagclock.register.KnownBoard;
 import bagclock.register.KnownPlace;
@@ -48,6 +49,7 @@ import org.jsoup.nodes.Document;
 /** A shop to tell cases in: a bench at 25 C, 55 %RH, an oven, and boards of one part each. */
 final class CaseShop implements AutoCloseable {
     static final String OVEN = "CASE-OVEN";
+    static final String TRAY = "tray of a case";
 
     private static final String BENCH = "CASE-BENCH";
 
@@ -60,7 +62,7 @@ final class CaseShop implements AutoCloseable {
 
     CaseShop() {
         String url = Engine.H2.freshUrl();
-        site = DemoShop.open(url, clock);
+        site = DemoShop.withoutStory(url, clock);
         database = Database.open(url);
         desk = DemoShop.desk(database);
         words = new BoardWords(new Texts(ZoneId.of("UTC"), Messages.load()), new Names(database));
@@ -77,6 +79,7 @@ final class CaseShop implements AutoCloseable {
                         Optional.of(new RelativeHumidity(5)),
                         Duration.ZERO),
                 first());
+        desk.keep(new CarrierKind(TRAY, new CarrierLimit.Of(new Celsius(150))), first());
     }
 
     @Override

@@ -181,7 +181,7 @@ class CasesSiteTest {
         shop.clock.passes(Duration.ofHours(180));
         technician = shop.technician();
         assertThat(verdict(technician.page(bench))).isEqualTo("Bake");
-        shop.tell(new Command.ChangeCarrier(shop.header(shop.clock.instant()), tag, "tray marked 150 C"));
+        shop.tell(new Command.ChangeCarrier(shop.header(shop.clock.instant()), tag, CaseShop.TRAY));
         shop.tell(new Command.StartBake(
                 shop.header(shop.clock.instant()), tag, CaseShop.OVEN, new Celsius(125), Optional.empty()));
         shop.clock.passes(Duration.ofHours(24));
