@@ -67,7 +67,7 @@ final class BenchPages {
                 ? question(form)
                 : question(form)
                         .remembering(
-                                messages.text("bench.memory", decided.cells().size(), decided.answers()));
+                                messages.text("tables.decided", decided.cells().size(), decided.answers()));
     }
 
     /**

@@ -17,6 +17,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Puts a recorded heat into words. */
 final class HeatPages {
@@ -111,14 +112,9 @@ final class HeatPages {
                 kept.flatMap(keptWords::sentence).orElse(""),
                 kept.map(answer -> words.life(answer.usedHours(), answer.totalHours()))
                         .orElse(""),
-                kept.map(KeptAnswer::reasons).orElse(List.of()).stream()
-                        .map(this::reason)
-                        .toList(),
-                notes.getOrDefault(Notes.READINGS, "")
-                        .lines()
-                        .map(this::readings)
-                        .toList(),
-                notes.getOrDefault(Notes.VERSIONS, ""),
+                kept.map(this::reasons).orElse(List.of()),
+                readings(notes),
+                keptWords.versions(notes.getOrDefault(Notes.VERSIONS, "")),
                 notes.getOrDefault(Notes.INPUTS, ""));
     }
 
@@ -139,6 +135,19 @@ final class HeatPages {
     private static String boardRecord(String key) {
         String[] parts = key.split("/", -1);
         return parts.length == 4 && parts[0].equals("board") ? "/boards/" + parts[1] + "/heats/" + parts[2] : "";
+    }
+
+    private List<AnswerPart.Reason> reasons(KeptAnswer kept) {
+        Stream<AnswerPart.Reason> bakes = keptWords.bakeCells(kept).stream()
+                .map(cells -> new AnswerPart.Reason(messages.text("kept.bakes"), cells));
+        return Stream.concat(kept.reasons().stream().map(this::reason), bakes).toList();
+    }
+
+    private List<String> readings(Map<String, String> notes) {
+        String kept = notes.getOrDefault(Notes.READINGS, "");
+        return kept.isEmpty()
+                ? List.of(messages.text("kept.readings.none"))
+                : kept.lines().map(this::readings).toList();
     }
 
     private String readings(String line) {

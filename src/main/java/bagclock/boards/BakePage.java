@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param answer for a heat of the whole board, now
  * @param borne what the board and the parts on it bear
  * @param record into the oven, or out of it
+ * @param elsewhere a bake in an oven that this shop does not know; empty while the board is in one
  * @param takeBack the form that takes the last entry back
  */
 public record BakePage(
@@ -23,6 +24,7 @@ public record BakePage(
         AnswerBox answer,
         List<TypePage.Fact> borne,
         FormPart record,
+        Optional<FormPart> elsewhere,
         Optional<FormPart> takeBack,
         List<String> cautions)
         implements Page {

@@ -9,6 +9,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Puts a bake of a board on a page. */
 final class BakePages {
@@ -35,6 +36,7 @@ final class BakePages {
                 words.box(reply, Duration.ZERO, now),
                 borne(view, BoardLimits.of(reply.question()), now),
                 record(view, sent, now),
+                elsewhere(view, sent, now),
                 TakeBack.form(words, view, ""),
                 List.of(
                         words.text("boards.caution.kept", words.keptOn(view)),
@@ -44,11 +46,20 @@ final class BakePages {
 
     private FormPart record(BoardView view, Entered sent, Instant now) {
         BakeForm form = new BakeForm(rooms, view, sent);
-        List<Hidden> hidden = List.of(
-                new Hidden(JobForms.SEEN, Integer.toString(view.newest())), new Hidden(JobForms.KEY, Secret.token()));
         return view.state().running().isPresent()
-                ? form.out(path(view) + "/end", hidden, now)
-                : form.into(path(view), hidden, now, true);
+                ? form.out(path(view) + "/end", hidden(view), now)
+                : form.into(path(view), hidden(view), now, true);
+    }
+
+    private Optional<FormPart> elsewhere(BoardView view, Entered sent, Instant now) {
+        return view.state().running().isPresent()
+                ? Optional.empty()
+                : Optional.of(new ElsewhereForm(words, view, sent).part(path(view) + "/elsewhere", hidden(view), now));
+    }
+
+    private static List<Hidden> hidden(BoardView view) {
+        return List.of(
+                new Hidden(JobForms.SEEN, Integer.toString(view.newest())), new Hidden(JobForms.KEY, Secret.token()));
     }
 
     /** The board first, then what stays on it, then its parts, the weakest first. */

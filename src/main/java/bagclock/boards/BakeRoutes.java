@@ -36,6 +36,7 @@ final class BakeRoutes {
         routes.get(PATH, this::show, Role.signedIn());
         routes.post(PATH, this::into, Rooms.WORKERS);
         routes.post(PATH + "/end", this::out, Rooms.WORKERS);
+        routes.post(PATH + "/elsewhere", this::elsewhere, Rooms.WORKERS);
     }
 
     /** One sending. */
@@ -88,11 +89,22 @@ final class BakeRoutes {
         note(call, at, Kind.BAKE_ENDED, told, call.acts(at).unbake(out.get().hours()));
     }
 
+    private void elsewhere(Context ctx) {
+        Call call = call(ctx);
+        Optional<ElsewhereForm.Told> told = new ElsewhereForm(words, call.view(), call.sent()).told(call.now());
+        if (told.isEmpty()) {
+            refuse(call, List.of());
+            return;
+        }
+        Instant at = told.get().endedAt();
+        note(call, at, Kind.BAKED_ELSEWHERE, told.get().notes(), call.acts(at).bakedElsewhere(told.get()));
+    }
+
     private void note(Call call, Instant at, Kind kind, Map<String, String> told, HeatActs acts) {
         BoardView view = call.view();
-        boolean goesIn = kind == Kind.BAKE_STARTED;
-        if (goesIn == view.state().running().isPresent()) {
-            refuse(call, List.of(words.text(goesIn ? "boards.bake.is-in" : "boards.bake.is-out")));
+        boolean isOut = kind == Kind.BAKE_ENDED;
+        if (isOut != view.state().running().isPresent()) {
+            refuse(call, List.of(words.text(isOut ? "boards.bake.is-out" : "boards.bake.is-in")));
             return;
         }
         BoardNote note = new BoardNote(

@@ -1,6 +1,7 @@
 package bagclock.boards;
 
 import bagclock.core.heat.HeatPlan.Purpose;
+import bagclock.core.quantity.Celsius;
 import bagclock.ledger.BoardEntry;
 import bagclock.ledger.BoardEntry.Kind;
 import bagclock.ledger.BoardNotes;
@@ -64,22 +65,40 @@ final class EntryWords {
                         "boards.entry.TAKEN_BACK",
                         entry.say(BoardNotes.CORRECTS).orElse(""));
             case BAKE_STARTED -> baked(entry);
-            case BAKE_ENDED ->
-                words.text(
-                        "boards.entry.BAKE_ENDED",
-                        entry.say(BoardNotes.AT_TEMPERATURE)
-                                .map(Duration::parse)
-                                .map(words::hours)
-                                .orElse(""));
+            case BAKED_ELSEWHERE -> elsewhere(entry);
+            case BAKE_ENDED -> words.text("boards.entry.BAKE_ENDED", time(entry));
             case HEATED, RELEASED -> heat(entry) + dotted;
         };
     }
 
     private String baked(BoardEntry entry) {
         return words.text(
-                "boards.entry.BAKE_STARTED",
-                entry.say(BoardNotes.OVEN).orElse(""),
-                entry.say(BoardNotes.SET_POINT).orElse(""));
+                "boards.entry.BAKE_STARTED", entry.say(BoardNotes.OVEN).orElse(""), setPoint(entry));
+    }
+
+    private String elsewhere(BoardEntry entry) {
+        return words.text("stock.entry.baked-elsewhere") + ": "
+                + words.text(
+                        "stock.entry.baked-elsewhere.told",
+                        entry.say(BoardNotes.OVEN).orElse(""),
+                        time(entry),
+                        setPoint(entry))
+                + ".";
+    }
+
+    private String setPoint(BoardEntry entry) {
+        return entry.say(BoardNotes.SET_POINT)
+                .map(Double::valueOf)
+                .map(Celsius::new)
+                .map(words.texts()::temperature)
+                .orElse("");
+    }
+
+    private String time(BoardEntry entry) {
+        return entry.say(BoardNotes.AT_TEMPERATURE)
+                .map(Duration::parse)
+                .map(words::hours)
+                .orElse("");
     }
 
     /** The heat that an entry is about. */

@@ -190,6 +190,14 @@ final class HeatActs {
         return this;
     }
 
+    /** The board was baked in an oven that this shop does not know. */
+    HeatActs bakedElsewhere(ElsewhereForm.Told told) {
+        view.items()
+                .forEach(item -> commands.add(
+                        new Command.BakedElsewhere(next(), item.tag(), told.oven(), told.temperature(), told.time())));
+        return this;
+    }
+
     /** The board was out of the house. */
     HeatActs cameBack() {
         view.items().forEach(item -> commands.add(new Command.EnterUnknownExposure(next(), item.tag())));

@@ -65,10 +65,15 @@ final class JobForms {
 
     /** When it happened: now, unless something was typed. */
     static Input moment(BoardWords words, Entered sent, String name, Instant now) {
+        return moment(words, sent, name, "boards.job.at", now);
+    }
+
+    /** The same under a label of its own. */
+    static Input moment(BoardWords words, Entered sent, String name, String label, Instant now) {
         Entered entered = sent.text(name).isEmpty()
                 ? Entered.of(Map.of(name, words.texts().field(now)), words.texts())
                 : sent;
-        return Input.of(Input.Kind.MOMENT, entered.field(name, words.text("boards.job.at")));
+        return Input.of(Input.Kind.MOMENT, entered.field(name, words.text(label)));
     }
 
     /** A step without heat is done. */
@@ -93,6 +98,11 @@ final class JobForms {
     /** The board comes out. */
     FormPart unbake(Instant now) {
         return new BakeForm(rooms, view, sent).out(action("bake-end"), hidden(List.of()), now);
+    }
+
+    /** The board was baked in an oven that this shop does not know. */
+    FormPart elsewhere(Instant now) {
+        return new ElsewhereForm(words, view, sent).part(action("elsewhere"), hidden(List.of()), now);
     }
 
     /** The heat was done. */

@@ -184,6 +184,7 @@ final class JobPages {
             case BAKE -> {
                 all.add(forms.step(barred ? "boards.step.bake.skip" : "boards.step.bake.needless", !barred));
                 all.add(barred ? 0 : 1, forms.bake(now, barred));
+                all.add(forms.elsewhere(now));
             }
             case REMOVE -> heat(asked, answered, forms, all);
             case KEEP -> {

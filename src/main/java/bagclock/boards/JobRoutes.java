@@ -48,6 +48,7 @@ final class JobRoutes {
         routes.post(PATH + "/step", this::step, Rooms.WORKERS);
         routes.post(PATH + "/bake", this::bake, Rooms.WORKERS);
         routes.post(PATH + "/bake-end", this::bakeEnd, Rooms.WORKERS);
+        routes.post(PATH + "/elsewhere", this::elsewhere, Rooms.WORKERS);
         routes.post(PATH + "/heat", this::heat, Rooms.WORKERS);
         routes.post(PATH + "/reball", this::reball, Rooms.WORKERS);
         routes.post(PATH + "/release", this::release, Role.ENGINEER);
@@ -178,6 +179,20 @@ final class JobRoutes {
         told.put(BoardNotes.AT_TEMPERATURE, out.get().hours().toString());
         HeatActs acts = acts(call, at).unbake(out.get().hours());
         note(call, new Saying(at, Kind.BAKE_ENDED, told, Optional.empty()), acts);
+    }
+
+    private void elsewhere(Context ctx) {
+        Call call = call(ctx);
+        Optional<ElsewhereForm.Told> baked = new ElsewhereForm(words, call.view(), call.sent()).told(call.now());
+        if (baked.isEmpty()) {
+            refuse(call, List.of());
+            return;
+        }
+        Instant at = baked.get().endedAt();
+        Map<String, String> told = call.told();
+        told.putAll(baked.get().notes());
+        Saying saying = new Saying(at, Kind.BAKED_ELSEWHERE, told, Optional.empty());
+        note(call, saying, acts(call, at).bakedElsewhere(baked.get()));
     }
 
     private void heat(Context ctx) {

@@ -46,10 +46,10 @@ final class RecordPages {
                 keptWords.sentence(kept).orElseGet(() -> words.text("boards.nothing-above-200")),
                 released(view, entry),
                 notices(view, entry),
-                kept.reasons().stream().map(this::reason).toList(),
+                reasons(kept),
                 parts(entry),
                 readings(entry),
-                entry.say(Notes.VERSIONS).orElse(""),
+                entry.say(Notes.VERSIONS).map(keptWords::versions).orElse(""),
                 entry.say(Notes.INPUTS).orElse(""),
                 entry.hash());
     }
@@ -128,6 +128,12 @@ final class RecordPages {
         return new AnswerBox.Reason(keptWords.reason(reason), keptWords.source(reason));
     }
 
+    private List<AnswerBox.Reason> reasons(KeptAnswer kept) {
+        Stream<AnswerBox.Reason> bakes =
+                keptWords.bakeCells(kept).stream().map(cells -> new AnswerBox.Reason(words.text("kept.bakes"), cells));
+        return Stream.concat(kept.reasons().stream().map(this::reason), bakes).toList();
+    }
+
     private String released(BoardView view, BoardEntry entry) {
         return entry.say(BoardNotes.RELEASE).map(Integer::valueOf).stream()
                 .flatMap(seq -> view.entries().stream().filter(one -> one.seq() == seq))
@@ -152,7 +158,11 @@ final class RecordPages {
     }
 
     private List<TypePage.Fact> readings(BoardEntry entry) {
-        return lines(entry, BoardNotes.READINGS).stream()
+        List<String> zones = lines(entry, BoardNotes.READINGS);
+        if (zones.isEmpty()) {
+            return List.of(fact("kept.readings.no", words.text("kept.readings.none")));
+        }
+        return zones.stream()
                 .map(line -> line.split("\t", 3))
                 .map(parts -> new TypePage.Fact(
                         parts[0],

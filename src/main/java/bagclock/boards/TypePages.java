@@ -56,7 +56,7 @@ final class TypePages {
     /** What it bears in a bake, and what stays on it. */
     List<TypePage.Fact> facts(BoardType type, Instant now) {
         List<TypePage.Fact> facts = new ArrayList<>();
-        facts.add(fact("boards.type.bears", temperature(type.bears())));
+        facts.add(fact("boards.type.bears.is", temperature(type.bears())));
         facts.add(fact("boards.type.limit", temperature(type.bakeLimit())));
         facts.add(fact(
                 "boards.type.own-bake",

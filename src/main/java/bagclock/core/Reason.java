@@ -154,6 +154,8 @@ public enum Reason {
     BOARD_CHANGED_MEANWHILE,
     /** Parts: the time told, the time of the board's last entry. */
     BEFORE_LAST_ENTRY,
+    /** Parts: when the bake would have begun, when something else of the board was told that it can't have been in an oven. */
+    BAKE_OVERLAPS,
     /** Parts: location, board type. */
     LOCATION_UNKNOWN,
     /** Parts: location. A second list line names it, with another part. */

@@ -58,14 +58,18 @@ final class Answering {
                 return Answering.this.note(tx, tag, plan, known);
             }
 
-            /** A run counts by the hottest bake that is no hotter than its set-point. */
             @Override
             public Optional<Citation> bakeCell(String tag, Celsius setPoint, Instant at) {
-                return of(tx, tag, Optional.empty(), at).bakes().stream()
-                        .filter(offer -> !offer.temperature().isAbove(setPoint))
-                        .max(Comparator.comparing(BakeOffer::temperature))
-                        .map(BakeOffer::citation);
+                return Answering.bakeCell(of(tx, tag, Optional.empty(), at), setPoint);
             }
         };
+    }
+
+    /** A run counts by the hottest bake that is no hotter than its set-point. */
+    static Optional<Citation> bakeCell(Answer answer, Celsius setPoint) {
+        return answer.bakes().stream()
+                .filter(offer -> !offer.temperature().isAbove(setPoint))
+                .max(Comparator.comparing(BakeOffer::temperature))
+                .map(BakeOffer::citation);
     }
 }

@@ -6,13 +6,16 @@ import bagclock.core.Refusal;
 import bagclock.core.exposure.Zone;
 import bagclock.core.heat.AssessBoard;
 import bagclock.core.heat.BoardAnswer;
+import bagclock.core.heat.HeatPlan;
 import bagclock.core.heat.Release;
 import bagclock.core.heat.Verdict;
+import bagclock.core.quantity.Celsius;
 import bagclock.ledger.BoardEntry;
 import bagclock.ledger.BoardLedger;
 import bagclock.ledger.BoardNotes;
 import bagclock.ledger.Notes;
 import bagclock.ledger.Stamp;
+import bagclock.platform.ChangedMeanwhile;
 import bagclock.platform.Database;
 import bagclock.platform.Transaction;
 import bagclock.register.BoardRegister;
@@ -22,8 +25,10 @@ import bagclock.register.Change;
 import bagclock.register.HeatProfile;
 import bagclock.register.KnownBoard;
 import bagclock.register.Versioned;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -33,12 +38,21 @@ import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The counter's part that knows boards. A note about a board and what it means for the items on it are written in one
  * transaction; open pages are told by topic {@code board/<serial>}. May be used by many threads and on several nodes.
  */
 public final class BoardDesk {
+    /** What happens to the parts on a board beside what is planned and looked at. */
+    private static final Set<BoardEntry.Kind> FOR_THE_PARTS = EnumSet.of(
+            BoardEntry.Kind.HEATED,
+            BoardEntry.Kind.BAKE_STARTED,
+            BoardEntry.Kind.BAKE_ENDED,
+            BoardEntry.Kind.BAKED_ELSEWHERE,
+            BoardEntry.Kind.CAME_BACK);
+
     private final Desk desk;
     private final Database database;
     private final Standards standards;
@@ -109,6 +123,12 @@ public final class BoardDesk {
         return database.read(tx -> ledger.newest(tx, kind, most));
     }
 
+    /** Heats of boards recorded in a period, and bakes begun. */
+    List<BoardEntry> heatsAndBakesBetween(Transaction tx, Instant startInclusive, Instant endExclusive) {
+        return ledger.recordedBetween(
+                tx, List.of(BoardEntry.Kind.HEATED, BoardEntry.Kind.BAKE_STARTED), startInclusive, endExclusive);
+    }
+
     /** Whether the board may be heated as planned. */
     public BoardReply mayHeat(BoardAsk ask) {
         return database.read(tx -> reply(tx, ask));
@@ -137,8 +157,17 @@ public final class BoardDesk {
      */
     public Outcome<BoardEntry> record(BoardNote note, Instant now) {
         Instant recordedAt = now.truncatedTo(ChronoUnit.MILLIS);
+        return written(tx -> record(tx, note, recordedAt));
+    }
+
+    /** Who lost to somebody in the same moment looks again, and is told in words who was first. */
+    private Outcome<BoardEntry> written(Function<Transaction, Outcome<BoardEntry>> writing) {
         try {
-            return database.inTransaction(tx -> record(tx, note, recordedAt));
+            try {
+                return database.inTransaction(writing);
+            } catch (ChangedMeanwhile lost) {
+                return database.inTransaction(writing);
+            }
         } catch (Turned turned) {
             return new Outcome.Refused<>(turned.refusals);
         }
@@ -158,6 +187,9 @@ public final class BoardDesk {
         }
         Map<String, String> told = new HashMap<>(note.told());
         note.ask().ifPresent(ask -> told.putAll(answered(tx, note, ask)));
+        if (note.kind() == BoardEntry.Kind.BAKE_STARTED) {
+            told.put(BoardNotes.BAKE_CELLS, bakeCells(tx, note));
+        }
         note.commands()
                 .forEach(command -> desk.handle(tx, command, now).fold(receipt -> receipt, refusals -> {
                     throw new Turned(refusals);
@@ -181,10 +213,43 @@ public final class BoardDesk {
         } else if (at.isAfter(now)) {
             return Optional.of(Refusal.of(Reason.HAPPENED_IN_FUTURE, at, now));
         }
-        return BoardEntry.standing(entries).stream()
+        Optional<Refusal> before = BoardEntry.standing(entries).stream()
                 .reduce((first, last) -> last)
                 .filter(last -> at.isBefore(last.happenedAt()))
                 .map(last -> Refusal.of(Reason.BEFORE_LAST_ENTRY, at, last.happenedAt()));
+        return before.or(() -> note.kind() == BoardEntry.Kind.BAKED_ELSEWHERE ? overlap(tx, note, entries) : before);
+    }
+
+    /** A bake that was told late must not lie over what else happened to the parts: its hours would get lost. */
+    private Optional<Refusal> overlap(Transaction tx, BoardNote note, List<BoardEntry> entries) {
+        Instant begun =
+                BoardState.elsewhere(note.header().happenedAt(), note.told()).startedAt();
+        return Stream.concat(
+                        BoardEntry.standing(entries).stream()
+                                .filter(entry -> FOR_THE_PARTS.contains(entry.kind()))
+                                .map(BoardEntry::happenedAt),
+                        gathering.usedAt(tx, note.serial()))
+                .filter(begun::isBefore)
+                .findFirst()
+                .map(other -> Refusal.of(Reason.BAKE_OVERLAPS, begun, other));
+    }
+
+    /** Of parts with an item the item's own entry names its cell. */
+    private String bakeCells(Transaction tx, BoardNote note) {
+        HeatPlan whole = new HeatPlan(
+                note.header().happenedAt(),
+                Duration.ZERO,
+                Optional.empty(),
+                Optional.of(HeatPlan.Purpose.WHOLE_BOARD),
+                Optional.of(false));
+        BoardReply reply = reply(tx, BoardAsk.everywhere(note.serial(), whole));
+        Celsius setPoint = new Celsius(Double.parseDouble(note.told().get(BoardNotes.SET_POINT)));
+        return reply.answer().parts().stream()
+                .filter(part -> !reply.items().containsKey(part.location()))
+                .flatMap(part -> Answering.bakeCell(part.answer(), setPoint).stream())
+                .map(AnswerText::source)
+                .distinct()
+                .collect(Collectors.joining("\n"));
     }
 
     private static Refusal changed(BoardNote note, List<BoardEntry> entries) {
@@ -204,11 +269,7 @@ public final class BoardDesk {
      */
     public Outcome<BoardEntry> takeBack(Command.Header header, String serial, int basedOn, Instant now) {
         Instant recordedAt = now.truncatedTo(ChronoUnit.MILLIS);
-        try {
-            return database.inTransaction(tx -> takeBack(tx, header, new Last(serial, basedOn), recordedAt));
-        } catch (Turned turned) {
-            return new Outcome.Refused<>(turned.refusals);
-        }
+        return written(tx -> takeBack(tx, header, new Last(serial, basedOn), recordedAt));
     }
 
     /** The newest entry as a person saw it. */

@@ -64,6 +64,11 @@ final class BoardGathering {
         return boardLedger;
     }
 
+    /** When parts of items were used for a board. */
+    Stream<Instant> usedAt(Transaction tx, String serial) {
+        return uses.of(tx, serial).stream().map(BoardUses.Use::at);
+    }
+
     /** A board with its type, its items and its ledger. */
     Optional<BoardView> view(Transaction tx, String serial, Instant moment) {
         return boards.board(tx, serial, moment)

@@ -4,6 +4,7 @@ import bagclock.core.exposure.Event;
 import bagclock.core.heat.HeatPlan.Purpose;
 import bagclock.core.quantity.Celsius;
 import bagclock.core.quantity.RelativeHumidity;
+import bagclock.ledger.Act;
 import bagclock.ledger.BoardEntry;
 import bagclock.ledger.BoardNotes;
 import java.time.Duration;
@@ -12,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -40,9 +42,31 @@ public final class BoardState {
         } else if (entry.kind() == BoardEntry.Kind.BAKE_ENDED) {
             Optional<Duration> time = entry.say(BoardNotes.AT_TEMPERATURE).map(Duration::parse);
             bakes.add(new Event.BakeEnded(entry.happenedAt(), time));
+        } else if (entry.kind() == BoardEntry.Kind.BAKED_ELSEWHERE) {
+            bakes.addAll(elsewhere(entry).bake());
         } else if (entry.kind() == BoardEntry.Kind.HEATED) {
             heated(entry);
         }
+    }
+
+    private static Act.BakedElsewhere elsewhere(BoardEntry entry) {
+        return elsewhere(entry.happenedAt(), entry.told());
+    }
+
+    /** The bake in an oven that this shop does not know, as an entry tells it that says when it ended. */
+    static Act.BakedElsewhere elsewhere(Instant endedAt, Map<String, String> told) {
+        return new Act.BakedElsewhere(
+                endedAt,
+                new Celsius(Double.parseDouble(told.get(BoardNotes.SET_POINT))),
+                Duration.parse(told.get(BoardNotes.AT_TEMPERATURE)),
+                Optional.ofNullable(told.get(BoardNotes.OVEN)).orElse(""));
+    }
+
+    /** When what an entry tells of began. */
+    private static Instant begunAt(BoardEntry entry) {
+        return entry.kind() == BoardEntry.Kind.BAKED_ELSEWHERE
+                ? elsewhere(entry).startedAt()
+                : entry.happenedAt();
     }
 
     private void heated(BoardEntry entry) {
@@ -100,13 +124,13 @@ public final class BoardState {
         List<Event> events = new ArrayList<>(before);
         if (before.isEmpty()) {
             Instant first = entries.stream()
-                    .map(BoardEntry::happenedAt)
+                    .map(BoardState::begunAt)
                     .min(Comparator.naturalOrder())
                     .orElse(known);
             events.add(new Event.UnknownExposure((first.isBefore(known) ? first : known).minusMillis(1)));
         }
         for (BoardEntry entry : entries) {
-            if (entry.kind() == BoardEntry.Kind.CAME_BACK) {
+            if (entry.kind() == BoardEntry.Kind.CAME_BACK || entry.kind() == BoardEntry.Kind.BAKED_ELSEWHERE) {
                 events.add(new Event.UnknownExposure(entry.happenedAt()));
             } else if (entry.kind() == BoardEntry.Kind.HEATED) {
                 peak(entry, location)

@@ -133,6 +133,15 @@ public sealed interface Command {
         }
     }
 
+    /**
+     * It was baked in an oven that this shop does not know; it ended when the command says.
+     *
+     * @param oven whose it was, in free words
+     * @param time at temperature as it was told
+     */
+    record BakedElsewhere(Header header, String tag, String oven, Celsius temperature, Duration time)
+            implements Command {}
+
     /** Soldered onto a board; {@code placeCode} empty: where it last was on the floor. */
     record Mount(Header header, String tag, String boardSerial, String location, Optional<String> placeCode)
             implements Command {}

@@ -5,6 +5,8 @@ import bagclock.core.standard.CellKey;
 import bagclock.core.standard.Standard;
 import bagclock.core.standard.Status;
 import bagclock.ledger.Act;
+import bagclock.ledger.BoardEntry;
+import bagclock.ledger.BoardNotes;
 import bagclock.ledger.Entry;
 import bagclock.ledger.Notes;
 import java.time.Duration;
@@ -31,20 +33,37 @@ public record Decided(long answers, Set<CellKey> cells) {
         cells = Set.copyOf(cells);
     }
 
-    static Decided of(List<Entry> heatsAndBakes, Standard standard) {
+    /** What was decided on one item or board, and the cells that it rested on. */
+    private record Done(String group, Stream<String> sources) {}
+
+    /** A board's heat or bake and what it wrote on items are one. */
+    static Decided of(List<Entry> onItems, List<BoardEntry> onBoards, Standard standard) {
         Map<String, CellKey> memory = standard.cells().stream()
                 .filter(cell -> cell.citation().status() == Status.MEMORY)
                 .collect(Collectors.toMap(cell -> AnswerText.source(cell.citation()), Cell::key));
-        long answers = 0;
+        Set<String> answers = new HashSet<>();
         Set<CellKey> cells = new HashSet<>();
-        for (Entry entry : heatsAndBakes) {
-            Set<CellKey> its = sources(entry)
-                    .flatMap(source -> Optional.ofNullable(memory.get(source)).stream())
-                    .collect(Collectors.toSet());
-            answers += its.isEmpty() ? 0 : 1;
-            cells.addAll(its);
-        }
-        return new Decided(answers, cells);
+        Stream.concat(onItems.stream().map(Decided::done), onBoards.stream().map(Decided::done))
+                .forEach(done -> done.sources()
+                        .flatMap(source -> Optional.ofNullable(memory.get(source)).stream())
+                        .forEach(cell -> {
+                            answers.add(done.group());
+                            cells.add(cell);
+                        }));
+        return new Decided(answers.size(), cells);
+    }
+
+    private static Done done(Entry entry) {
+        return new Done(BoardEntry.groupOf(entry.stamp().key()), sources(entry));
+    }
+
+    /** The cells of bakes that the board's answer asked for, and those by which a bake of it counts. */
+    private static Done done(BoardEntry entry) {
+        return new Done(
+                entry.group(),
+                Stream.concat(
+                        answered(entry.say(Notes.ANSWER)),
+                        entry.say(BoardNotes.BAKE_CELLS).stream().flatMap(String::lines)));
     }
 
     /** What a heat's answer rests on, the bakes that it asked for too; and the cell that a bake was begun by. */
@@ -52,11 +71,15 @@ public record Decided(long answers, Set<CellKey> cells) {
         if (!(entry.act() instanceof Act.Happened happened)) {
             return Stream.empty();
         }
-        Stream<String> answered =
-                Optional.ofNullable(happened.notes().get(Notes.ANSWER)).map(KeptAnswer::parse).stream()
-                        .flatMap(answer -> Stream.concat(
-                                answer.reasons().stream().flatMap(reason -> reason.source().stream()),
-                                answer.bakeCells().stream()));
-        return Stream.concat(answered, Optional.ofNullable(happened.notes().get(Notes.BAKE_CELL)).stream());
+        return Stream.concat(
+                answered(Optional.ofNullable(happened.notes().get(Notes.ANSWER))),
+                Optional.ofNullable(happened.notes().get(Notes.BAKE_CELL)).stream());
+    }
+
+    private static Stream<String> answered(Optional<String> kept) {
+        return kept.map(KeptAnswer::parse).stream()
+                .flatMap(answer -> Stream.concat(
+                        answer.reasons().stream().flatMap(reason -> reason.source().stream()),
+                        answer.bakeCells().stream()));
     }
 }

@@ -294,7 +294,9 @@ public final class Desk {
     /** How far the heats and bakes of a period rest on cells that nobody has compared by its end. */
     public Decided decided(Instant startInclusive, Instant endExclusive) {
         return database.read(tx -> Decided.of(
-                ledger.heatsAndBakesBetween(tx, startInclusive, endExclusive), standards.at(tx, endExclusive)));
+                ledger.heatsAndBakesBetween(tx, startInclusive, endExclusive),
+                boards.heatsAndBakesBetween(tx, startInclusive, endExclusive),
+                standards.at(tx, endExclusive)));
     }
 
     /** The newest entries of a person, newest first. */

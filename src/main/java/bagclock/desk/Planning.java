@@ -39,6 +39,7 @@ final class Planning {
             on(Command.Join.class, this::join),
             on(Command.StartBake.class, this::startBake),
             on(Command.EndBake.class, this::endBake),
+            on(Command.BakedElsewhere.class, this::bakedElsewhere),
             on(Command.Mount.class, this::mount),
             on(Command.Recover.class, this::recover),
             on(Command.Remove.class, this::remove),
@@ -51,6 +52,7 @@ final class Planning {
             on(Command.Release.class, this::release));
 
     private static final int LONGEST_WHY = 400;
+    private static final String WHOSE_OVEN = "oven";
 
     private final Transaction tx;
     private final Ledger ledger;
@@ -242,6 +244,12 @@ final class Planning {
                         .map(heatUp ->
                                 Duration.between(run.startedAt(), at(end)).minus(heatUp)))
                 .map(time -> time.isNegative() ? Duration.ZERO : time);
+    }
+
+    private Plan bakedElsewhere(Command.BakedElsewhere baked, Lookup known) {
+        known.text(WHOSE_OVEN, baked.oven());
+        Act act = new Act.BakedElsewhere(at(baked), baked.temperature(), baked.time(), baked.oven());
+        return known.plan(new Draft(baked.tag(), at(baked), act));
     }
 
     private Plan mount(Command.Mount mount, Lookup known) {

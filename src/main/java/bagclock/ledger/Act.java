@@ -1,9 +1,14 @@
 package bagclock.ledger;
 
 import bagclock.core.exposure.Event;
+import bagclock.core.quantity.Celsius;
 import bagclock.core.standard.CarrierLimit;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What one entry says. */
 public sealed interface Act {
@@ -61,6 +66,42 @@ public sealed interface Act {
 
     /** The closed bag was put at a place; no clock depends on it. */
     record PutAt(String placeCode) implements Act {}
+
+    /**
+     * A bake in an oven that this shop does not know. Nothing shows its band, its humidity or its time at temperature,
+     * nor the air on the way: it dries nothing, all its hours count where hours are counted, and the history is unknown
+     * from its end back.
+     *
+     * @param endedAt when the part was back in open air
+     * @param time as it was told, above 0
+     * @param oven whose oven it was, in free words
+     */
+    record BakedElsewhere(Instant endedAt, Celsius temperature, Duration time, String oven) implements Act {
+        /** No two events of a part fall into one moment, so that their order never hangs on who sorts them. */
+        private static final Duration AFTER = Duration.ofMillis(1);
+
+        /** When it would have begun. */
+        public Instant startedAt() {
+            return outAt().minus(time);
+        }
+
+        private Instant outAt() {
+            return endedAt.minus(AFTER);
+        }
+
+        /** The bake, of unknown time at temperature. */
+        public List<Event> bake() {
+            return List.of(
+                    new Event.BakeStarted(startedAt(), temperature, Optional.empty()),
+                    new Event.BakeEnded(outAt(), Optional.empty()));
+        }
+
+        /** The bake, and that nothing is known of the time before its end. */
+        public List<Event> events() {
+            return Stream.concat(bake().stream(), Stream.of(new Event.UnknownExposure(endedAt)))
+                    .toList();
+        }
+    }
 
     /**
      * An engineer released one heat; no clock depends on it.

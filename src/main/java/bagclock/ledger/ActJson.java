@@ -5,6 +5,8 @@ import bagclock.core.standard.CarrierLimit;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -21,6 +23,10 @@ final class ActJson {
     private static final String NO_CARRIER = "none";
     private static final String OTHERS = "others";
     private static final String BOARDS = "boards";
+    private static final String ENDED_AT = "endedAt";
+    private static final String TEMPERATURE = "temperatureC";
+    private static final String TIME = "time";
+    private static final String OVEN = "oven";
 
     private static final Map<Class<? extends Act>, String> WORDS = Map.of(
             Act.Received.class, "received",
@@ -30,6 +36,7 @@ final class ActJson {
             Act.JoinedInto.class, "joined-into",
             Act.UsedUp.class, "used-up",
             Act.PutAt.class, "put-at",
+            Act.BakedElsewhere.class, "baked-elsewhere",
             Act.Released.class, "released",
             Act.TakenBack.class, "taken-back");
 
@@ -56,7 +63,7 @@ final class ActJson {
         } else if (act instanceof Act.Released released) {
             writeNotes(released.notes(), json);
         } else {
-            writeFamily(act, json);
+            writeOther(act, json);
         }
     }
 
@@ -68,7 +75,7 @@ final class ActJson {
         writeNotes(received.notes(), json);
     }
 
-    private static void writeFamily(Act act, ObjectNode json) {
+    private static void writeOther(Act act, ObjectNode json) {
         if (act instanceof Act.SplitOff split) {
             json.put("child", split.child()).put(QUANTITY, split.quantity());
         } else if (act instanceof Act.SplitFrom from) {
@@ -81,6 +88,11 @@ final class ActJson {
             json.put("keeper", into.keeper());
         } else if (act instanceof Act.PutAt put) {
             json.put("place", put.placeCode());
+        } else if (act instanceof Act.BakedElsewhere baked) {
+            json.put(ENDED_AT, baked.endedAt().toString())
+                    .put(TEMPERATURE, baked.temperature().degrees())
+                    .put(TIME, baked.time().toString())
+                    .put(OVEN, baked.oven());
         }
     }
 
@@ -124,6 +136,7 @@ final class ActJson {
             case "used-up" ->
                 new Act.UsedUp(quantity(json), json.path("workOrder").asText(), boards(json));
             case "put-at" -> new Act.PutAt(json.path("place").asText());
+            case "baked-elsewhere" -> bakedElsewhere(json);
             case "released" -> new Act.Released(notes(json));
             case "taken-back" -> new Act.TakenBack();
             default -> throw new IllegalStateException("no act has the word " + word);
@@ -138,6 +151,14 @@ final class ActJson {
                 quantity(json),
                 carrier(json),
                 notes(json));
+    }
+
+    private static Act bakedElsewhere(JsonNode json) {
+        return new Act.BakedElsewhere(
+                Instant.parse(json.path(ENDED_AT).asText()),
+                new Celsius(json.path(TEMPERATURE).asDouble()),
+                Duration.parse(json.path(TIME).asText()),
+                json.path(OVEN).asText());
     }
 
     private static long quantity(JsonNode json) {

@@ -34,6 +34,8 @@ public record BoardEntry(
         STEP_DONE,
         BAKE_STARTED,
         BAKE_ENDED,
+        /** In an oven that this shop does not know: see {@link Act.BakedElsewhere}. */
+        BAKED_ELSEWHERE,
         HEATED,
         RELEASED,
         JOB_CLOSED,
@@ -71,6 +73,19 @@ public record BoardEntry(
     /** The key of the number-th entry that an item's ledger got with an entry of a board. */
     public static String itemKey(String serial, int seq, int number) {
         return "board/" + serial + "/" + seq + "/" + number;
+    }
+
+    /**
+     * What an item's entry belongs to: the board's entry whose key it carries, as {@link #group()} names it; else its own
+     * key.
+     */
+    public static String groupOf(String itemKey) {
+        return itemKey.startsWith("board/") ? itemKey.substring(0, itemKey.lastIndexOf('/')) : itemKey;
+    }
+
+    /** Names this entry and what it wrote on items as one. */
+    public String group() {
+        return groupOf(itemKey(serial, seq, 1));
     }
 
     static Map<String, String> sorted(Map<String, String> told) {

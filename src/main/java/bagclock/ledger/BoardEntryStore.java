@@ -89,6 +89,19 @@ final class BoardEntryStore {
                 .list();
     }
 
+    List<BoardEntry> recordedBetween(
+            Transaction tx, List<BoardEntry.Kind> kinds, Instant startInclusive, Instant endExclusive) {
+        return tx.handle()
+                .createQuery(SELECT + "where kind in (<kinds>) and recorded_at >= :start and recorded_at < :end"
+                        + " order by recorded_at, serial, seq")
+                .bindList("kinds", kinds.stream().map(Enum::name).toList())
+                .bind("start", startInclusive)
+                .bind("end", endExclusive)
+                .mapTo(Row.class)
+                .map(Row::entry)
+                .list();
+    }
+
     Optional<BoardEntry> byKey(Transaction tx, String key) {
         return tx.handle()
                 .createQuery(SELECT + "where idempotency_key = :key")

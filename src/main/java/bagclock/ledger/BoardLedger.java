@@ -29,6 +29,12 @@ public final class BoardLedger {
         return entries.newest(tx, kind, most);
     }
 
+    /** Entries of some kinds recorded from a moment until before another, oldest first. */
+    public List<BoardEntry> recordedBetween(
+            Transaction tx, List<BoardEntry.Kind> kinds, Instant startInclusive, Instant endExclusive) {
+        return entries.recordedBetween(tx, kinds, startInclusive, endExclusive);
+    }
+
     /** The entry that was written with a key. */
     public Optional<BoardEntry> byKey(Transaction tx, String key) {
         return entries.byKey(tx, key);

@@ -20,7 +20,7 @@ public final class BoardNotes {
     /** Tag of the item that was taken off or put on. */
     public static final String ITEM = "item";
 
-    /** Code of the oven. */
+    /** Code of the oven; of one that this shop does not know: whose it was, in free words. */
     public static final String OVEN = "oven";
 
     /** Set-point in degrees Celsius. */
@@ -31,6 +31,9 @@ public final class BoardNotes {
 
     /** Time at temperature, ISO 8601. */
     public static final String AT_TEMPERATURE = "at-temperature";
+
+    /** A line for each table cell by which a bake counts for parts without an item. */
+    public static final String BAKE_CELLS = "bake-cells";
 
     /** What the heat was for. */
     public static final String PURPOSE = "purpose";

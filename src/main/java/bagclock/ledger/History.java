@@ -189,7 +189,7 @@ public record History(String tag, List<Entry> entries, List<Told> told) {
         for (Told t : told) {
             if (t.act() instanceof Act.PutAt put) {
                 place = Optional.of(put.placeCode());
-            } else if (t.event().filter(Event.Resealed.class::isInstance).isPresent()) {
+            } else if (t.events().stream().anyMatch(Event.Resealed.class::isInstance)) {
                 place = Optional.empty();
             }
         }
@@ -213,6 +213,6 @@ public record History(String tag, List<Entry> entries, List<Told> told) {
 
     /** The item's own events, without what it has from others. */
     public List<Event> ownEvents() {
-        return told.stream().flatMap(t -> t.event().stream()).toList();
+        return told.stream().flatMap(t -> t.events().stream()).toList();
     }
 }

@@ -69,7 +69,7 @@ final class Replay {
             } else if (told.act() instanceof Act.Joined joined) {
                 events.add(new Event.Joined(told.at(), others(joined, told.at())));
             } else {
-                told.event().ifPresent(events::add);
+                events.addAll(told.events());
             }
         }
         return events;

@@ -3,7 +3,7 @@ package bagclock.ledger;
 import bagclock.core.exposure.Event;
 import java.time.Instant;
 import java.util.Comparator;
-import java.util.Optional;
+import java.util.List;
 
 /**
  * An act as it stands after all corrections.
@@ -17,19 +17,23 @@ public record Told(int seq, Instant at, Act act, Told.By by) {
     /** Who told it. */
     public record By(int seq, String who, Instant recordedAt) {}
 
-    /** An event may begin before the act that tells it: the seal date of a received bag. */
+    /** An event may begin before the act that tells it: the seal date of a received bag, a bake that is over. */
     static Instant startOf(Instant happenedAt, Act act) {
         if (act instanceof Act.Received received) {
             return received.origin().at();
+        } else if (act instanceof Act.BakedElsewhere baked) {
+            return baked.startedAt();
         }
         return act instanceof Act.Happened happened ? happened.event().at() : happenedAt;
     }
 
-    /** The event, if the act is one. */
-    public Optional<Event> event() {
+    /** The events that the act is; none if no clock depends on it. */
+    public List<Event> events() {
         if (act instanceof Act.Received received) {
-            return Optional.of(received.origin());
+            return List.of(received.origin());
+        } else if (act instanceof Act.BakedElsewhere baked) {
+            return baked.events();
         }
-        return act instanceof Act.Happened happened ? Optional.of(happened.event()) : Optional.empty();
+        return act instanceof Act.Happened happened ? List.of(happened.event()) : List.of();
     }
 }

@@ -8,11 +8,12 @@ import bagclock.platform.Texts;
 import bagclock.register.KnownPlace.BakeOven;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Puts runs that ended into words, and into a table for other programs. */
 final class EndedPages {
@@ -26,7 +27,8 @@ final class EndedPages {
             "hours_needed",
             "hours_from",
             "proof",
-            "chart_sha256");
+            "chart_sha256",
+            "board");
 
     private final EndedRuns runs;
     private final LateProof late;
@@ -58,15 +60,47 @@ final class EndedPages {
         return pages.charts().store();
     }
 
+    /** A row, or a line of a table, by when its run ended. */
+    private record Ended<T>(Instant at, T what) {
+        static <T> List<T> last(Stream<Ended<T>> items, Stream<Ended<T>> boards, int most) {
+            return Stream.concat(items, boards)
+                    .sorted(Comparator.comparing((Ended<T> one) -> one.at()).reversed())
+                    .limit(most)
+                    .map(Ended::what)
+                    .toList();
+        }
+    }
+
     /** The last ones first. */
-    RunsPage list(List<BakeOven> ovens, int most) {
+    RunsPage list(List<BakeOven> ovens, int most, Instant now) {
         Map<String, String> names = ovens.stream().collect(Collectors.toMap(BakeOven::code, BakeOven::name));
         return new RunsPage(
                 pages.words().text("ovens.runs"),
                 pages.words().text("ovens.runs.lead"),
-                store().ends(most).stream()
-                        .map(end -> row(end, names.getOrDefault(end.oven(), end.oven())))
-                        .toList());
+                Ended.last(
+                        store().ends(most).stream()
+                                .map(end ->
+                                        new Ended<>(end.outAt(), row(end, names.getOrDefault(end.oven(), end.oven())))),
+                        runs.ofBoards(most, now).stream()
+                                .map(run ->
+                                        new Ended<>(run.outAt(), row(run, names.getOrDefault(run.oven(), run.oven())))),
+                        most));
+    }
+
+    /** What its parts needed is said on the board's page, part by part. */
+    private RunsPage.Row row(BoardRun run, String oven) {
+        String href = "/boards/" + run.serial();
+        return new RunsPage.Row(
+                pages.words().text("ovens.runs.board", run.serial()),
+                href,
+                href,
+                oven,
+                texts.at(run.loadedAt()),
+                texts.at(run.outAt()),
+                texts.temperature(run.setPoint()),
+                pages.words().hours(run.atTemperature()),
+                pages.words().text("ovens.runs.board.needed"),
+                pages.words().text("ovens.chart.without"));
     }
 
     private RunsPage.Row row(ChartStore.End end, String oven) {
@@ -75,6 +109,7 @@ final class EndedPages {
                 : pages.chartWords().word(Proven.valueOf(end.verdict()));
         return new RunsPage.Row(
                 end.tag(),
+                "/items/" + end.tag(),
                 "/ovens/" + end.oven() + "/runs/" + end.loadedAt().toEpochMilli(),
                 oven,
                 texts.at(end.loadedAt()),
@@ -119,26 +154,47 @@ final class EndedPages {
                         pages.words().text("ovens.chart.field.hint")));
     }
 
-    /** One line for each item of each run, the last first. */
-    String table(int most) {
+    /** One line for each item of each run and one for each board, the last first. */
+    String table(int most, Instant now) {
         List<ChartStore.End> ends = store().ends(most);
         Map<String, String> hashes = store().hashes(
                         ends.stream().flatMap(end -> end.fileId().stream()).toList());
-        List<List<String>> lines = new ArrayList<>();
-        for (ChartStore.End end : ends) {
-            lines.add(List.of(
-                    end.oven(),
-                    texts.machine(end.loadedAt()),
-                    texts.machine(end.outAt()),
-                    CsvTable.defused(end.tag()),
-                    texts.number(end.setPointC()),
-                    hours(end.atTemperatureMs()),
-                    end.neededMs().map(this::hours).orElse(""),
-                    end.fileId().isPresent() ? "chart" : "told",
-                    end.verdict(),
-                    end.fileId().map(hashes::get).orElse("")));
-        }
-        return CsvTable.of(NAMES, lines);
+        return CsvTable.of(
+                NAMES,
+                Ended.last(
+                        ends.stream().map(end -> new Ended<>(end.outAt(), line(end, hashes))),
+                        runs.ofBoards(most, now).stream().map(run -> new Ended<>(run.outAt(), line(run))),
+                        most));
+    }
+
+    private List<String> line(ChartStore.End end, Map<String, String> hashes) {
+        return List.of(
+                end.oven(),
+                texts.machine(end.loadedAt()),
+                texts.machine(end.outAt()),
+                CsvTable.defused(end.tag()),
+                texts.number(end.setPointC()),
+                hours(end.atTemperatureMs()),
+                end.neededMs().map(this::hours).orElse(""),
+                end.fileId().isPresent() ? "chart" : "told",
+                end.verdict(),
+                end.fileId().map(hashes::get).orElse(""),
+                "");
+    }
+
+    private List<String> line(BoardRun run) {
+        return List.of(
+                run.oven(),
+                texts.machine(run.loadedAt()),
+                texts.machine(run.outAt()),
+                "",
+                texts.number(run.setPoint().degrees()),
+                hours(run.atTemperature().toMillis()),
+                "",
+                "told",
+                "",
+                "",
+                CsvTable.defused(run.serial()));
     }
 
     private String hours(long ms) {

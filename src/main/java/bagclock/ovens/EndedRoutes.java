@@ -37,13 +37,14 @@ final class EndedRoutes {
     }
 
     private void list(Context ctx) {
-        pages.show(ctx, endedPages.list(ovens.store().ovens(clock.instant()), MOST_SHOWN));
+        Instant now = clock.instant();
+        pages.show(ctx, endedPages.list(ovens.store().ovens(now), MOST_SHOWN, now));
     }
 
     private void table(Context ctx) {
         ctx.contentType("text/csv; charset=utf-8")
                 .header("Content-Disposition", "attachment; filename=\"oven-runs.csv\"")
-                .result(endedPages.table(MOST_EXPORTED));
+                .result(endedPages.table(MOST_EXPORTED, clock.instant()));
     }
 
     private void show(Context ctx) {

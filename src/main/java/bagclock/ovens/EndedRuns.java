@@ -56,6 +56,11 @@ final class EndedRuns {
                         items));
     }
 
+    /** Runs of whole boards that ended. */
+    List<BoardRun> ofBoards(int most, Instant now) {
+        return BoardRun.last(ovens.desk().boards(), most, now);
+    }
+
     private static Load.Loaded loaded(ItemView view, ChartStore.End end) {
         return new Load.Loaded(view, end.neededMs().map(Duration::ofMillis), Optional.of(end.outAt()));
     }

@@ -6,13 +6,15 @@ import java.util.List;
 /** Runs that ended, and how their hours are known. */
 public record RunsPage(String title, String lead, List<Row> rows) implements Page {
     /**
-     * One item of a run.
+     * One item of a run, or a whole board.
      *
+     * @param tagHref of the page of the item or board
      * @param proof what its chart proved, in a word; or that there was none
      * @param href of the page of the run
      */
     public record Row(
             String tag,
+            String tagHref,
             String href,
             String oven,
             String in,

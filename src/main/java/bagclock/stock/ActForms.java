@@ -18,6 +18,7 @@ final class ActForms {
             new JoinForm(),
             new CarrierForm(),
             new MountForm(),
+            new ElsewhereForm(),
             new UseUpForm(),
             new NoteForm("wet", Command.Wet::new),
             new NoteForm("unknown", Command.EnterUnknownExposure::new));

@@ -97,6 +97,6 @@ final class LotStore {
     private static boolean isOff(History history, Told mounted) {
         return history.told().stream()
                 .anyMatch(told -> !told.at().isBefore(mounted.at())
-                        && told.event().filter(Event.Removed.class::isInstance).isPresent());
+                        && told.events().stream().anyMatch(Event.Removed.class::isInstance));
     }
 }

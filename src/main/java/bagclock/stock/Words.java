@@ -118,8 +118,18 @@ final class Words {
         }
         if (act instanceof Act.PutAt put) {
             return put.placeCode();
+        } else if (act instanceof Act.BakedElsewhere baked) {
+            return elsewhere(baked);
         }
         return act instanceof Act.JoinedInto into ? into.keeper() : "";
+    }
+
+    private String elsewhere(Act.BakedElsewhere baked) {
+        return text(
+                "stock.entry.baked-elsewhere.told",
+                baked.oven(),
+                answers.bakeTime(baked.time()),
+                texts.temperature(baked.temperature()));
     }
 
     private String named(Map<String, String> notes) {

@@ -1,5 +1,6 @@
 package bagclock.boards;
 
+import static bagclock.boards.CaseShop.bakeAt;
 import static bagclock.boards.CaseShop.sent;
 import static bagclock.boards.CaseShop.verdict;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -64,6 +65,11 @@ class BakesSiteTest {
         return verdict(shop.technician().page(board + "/heat?profile=none"));
     }
 
+    /** The planner's list of runs that ended. */
+    private static Document runs() {
+        return shop.technician().page("/ovens/runs");
+    }
+
     private static String baked(String board) {
         return shop.technician()
                 .page(board)
@@ -93,9 +99,9 @@ class BakesSiteTest {
 
         assertThat(heatOfAll(board)).isEqualTo("Clear");
         assertThat(shop.technician().page(board).select("main").text())
-                .contains(
-                        "Into oven CASE-OVEN at 90.0 °C", "Out of the oven, 33 h at temperature", "Rework technician");
+                .contains("Into oven CASE-OVEN at 90 °C", "Out of the oven, 33 h at temperature", "Rework technician");
         assertThat(baked(board)).isEqualTo("0 h");
+        assertThat(runs().select("tr:contains(Board BK-1)").text()).contains("90 °C", "33 h", "Without proof");
         shop.clock.passes(Duration.ofHours(13));
         assertThat(shop.technician().page(board + "/heat?profile=none").text())
                 .contains("The time for use after the board bake ran out");
@@ -137,7 +143,7 @@ class BakesSiteTest {
         assertThat(shop.technician().page(board + "/bake").select("input[name=anyway]"))
                 .isEmpty();
         sent(into(shop.technician(), board, "125", "anyway", "yes"));
-        assertThat(shop.technician().page(board).select("main").text()).contains("125.0 °C");
+        assertThat(shop.technician().page(board).select("main").text()).contains("125 °C");
     }
 
     @Test
@@ -181,6 +187,60 @@ class BakesSiteTest {
         assertThat(shop.technician().page(board).select(".trail li")).hasSize(1);
     }
 
+    private static HttpResponse<String> elsewhere(String page, String action, String hours) {
+        return shop.technician()
+                .submit(
+                        page,
+                        action + "/elsewhere",
+                        "elsewhereOven",
+                        "The coating shop's",
+                        "elsewhereC",
+                        "125",
+                        "elsewhereHours",
+                        hours,
+                        "elsewhereAt",
+                        shop.now());
+    }
+
+    /** On the page of the bake and in a job: it dries nothing, its hours count, and the page says so. */
+    @Test
+    void aBakeInAnOvenThatIsNotEnteredCountsTowardsTheLimitsOnly() {
+        String board = expiredBoard("EW-1", 125);
+        assertThat(sent(elsewhere(board + "/bake", board + "/bake", "40"))).endsWith("done=baked");
+
+        assertThat(heatOfAll(board)).isEqualTo("Bake");
+        assertThat(baked(board)).isEqualTo("40 h");
+        assertThat(shop.technician().page(board).select(".trail").text())
+                .contains("The coating shop's: 40 h at 125 °C as told; dries nothing", "Rework technician");
+        shop.clock.passes(Duration.ofHours(60));
+        String job = shop.job(shop.technician(), "EW-1", "U1", OldPart.REUSE);
+        assertThat(sent(elsewhere(job, job, "50"))).startsWith(job);
+        Document spent = shop.technician().page(job + "?profile=none");
+        assertThat(bakeAt(spent, 125)).doesNotContain("Allowed");
+        assertThat(bakeAt(spent, 90)).endsWith("Allowed");
+        sent(takeBack(job, board));
+        assertThat(bakeAt(shop.technician().page(job + "?profile=none"), 125)).endsWith("Allowed");
+        assertThat(elsewhere(job, job, "70").statusCode()).isEqualTo(422);
+    }
+
+    @Test
+    void anItemTellsOfSuchABakeOnItsOwnPage() {
+        String tag = shop.item("EW-P", "L3-12", 20);
+        String form = "/items/" + tag + "/acts/elsewhere";
+        Document asked = shop.technician().page(form);
+        assertThat(asked.select("main").text()).contains("dries nothing", "an engineer enters the oven here first");
+
+        sent(shop.technician()
+                .submit(form, form, "oven", "The coating shop's", "degrees", "80", "hours", "4", "at", shop.now()));
+
+        Document item = shop.technician().page("/items/" + tag);
+        assertThat(item.select("main").text())
+                .contains("The coating shop's: 4 h at 80 °C as told", "Rework technician")
+                .doesNotContain("demo-technician");
+        assertThat(verdict(shop.technician().page("/bench?purpose=placement&minutes=5&code=" + tag)))
+                .isEqualTo("Bake");
+    }
+
     private static HttpResponse<String> takeBack(String page, String board) {
         return shop.technician().submit(page, board + "/take-back");
     }
@@ -199,6 +259,7 @@ class BakesSiteTest {
         sent(takeBack(board + "/bake", board));
 
         assertThat(heatOfAll(board)).isEqualTo("Wait");
+        assertThat(runs().text()).doesNotContain("Board TB-1");
         Document page = shop.technician().page(board);
         assertThat(page.select(".trail").text())
                 .contains("1.5 h at temperature. Taken back, does not count.", "Taken back: Out of the oven, 1.5 h");

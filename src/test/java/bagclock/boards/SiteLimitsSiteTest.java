@@ -69,7 +69,12 @@ class SiteLimitsSiteTest {
                 .select("a[href~=/heats/]")
                 .attr("href");
         assertThat(technician.page(record).select("main").text())
-                .contains("This site counts a body above 180", "limits 1");
+                .contains(
+                        "This site counts a body above 180",
+                        "limits 1",
+                        "board type T-LIM-1, version 1",
+                        "It asked for a bake first, by these cells.",
+                        "level 3, 125 C");
     }
 
     @Test

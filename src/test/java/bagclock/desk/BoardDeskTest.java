@@ -22,6 +22,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -167,6 +169,32 @@ class BoardDeskTest {
         assertThat(reasons(note(0, 1, List.of()))).isEmpty();
         assertThat(reasons(note(0, 2, List.of()))).containsExactly(Reason.BOARD_CHANGED_MEANWHILE);
         assertThat(reasons(note(1, 3, List.of()))).isEmpty();
+    }
+
+    /** Both saw the same page and press in the same moment: one step stands, the other person is told in words. */
+    @Test
+    void ofTwoWhoWriteInOneMomentOneIsRefusedInWords() {
+        for (int round = 0; round < 10; round++) {
+            int seen = round;
+            List<BoardNote> notes = Stream.of("one", "two")
+                    .map(who -> new BoardNote(
+                            new Command.Header(who, TestShop.at(seen), "race-" + seen + who),
+                            BOARD,
+                            seen,
+                            Kind.JOB_OPENED,
+                            Map.of(),
+                            Optional.empty(),
+                            List.of()))
+                    .toList();
+
+            List<CompletableFuture<List<Reason>>> both = notes.stream()
+                    .map(note -> CompletableFuture.supplyAsync(
+                            () -> reasons(shop.desk.boards().record(note, TestShop.at(seen)))))
+                    .toList();
+
+            assertThat(both.stream().map(CompletableFuture::join).toList())
+                    .containsExactlyInAnyOrder(List.of(), List.of(Reason.BOARD_CHANGED_MEANWHILE));
+        }
     }
 
     @Test

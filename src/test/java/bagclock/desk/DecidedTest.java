@@ -2,6 +2,7 @@ package bagclock.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bagclock.core.Refusal;
 import bagclock.core.heat.HeatPlan;
 import bagclock.core.quantity.Celsius;
 import bagclock.core.standard.Body;
@@ -11,14 +12,19 @@ import bagclock.core.standard.CellKey;
 import bagclock.core.standard.Level;
 import bagclock.core.standard.Part;
 import bagclock.core.standard.Table;
+import bagclock.ledger.BoardEntry;
+import bagclock.ledger.BoardNotes;
 import bagclock.platform.OnBothDatabases;
+import bagclock.register.BoardType;
 import bagclock.register.Change;
 import bagclock.register.ComparedCell;
+import bagclock.register.KnownBoard;
 import bagclock.register.PartType;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.BeforeEach;
@@ -80,6 +86,60 @@ class DecidedTest extends OnBothDatabases {
         heat("R-1");
 
         assertThat(lately().cells()).contains(AT_90, AT_125);
+    }
+
+    private void boardBake(String tag) {
+        BoardType type = new BoardType(
+                "T-1",
+                "test board",
+                Optional.of(new Celsius(125)),
+                Optional.empty(),
+                Optional.of(false),
+                List.of(),
+                List.of(new BoardType.Spot("U1", "PN-THICK"), new BoardType.Spot("U2", "PN-THICK")));
+        shop.desk.boards().keep(type, TestShop.change(0));
+        shop.desk.boards().keep(new KnownBoard("B-1", "T-1", false), TestShop.change(0));
+        Command.Header header = shop.header(EXPIRED);
+        List<Command> onItems = tag.isEmpty()
+                ? List.of()
+                : List.of(new Command.StartBake(
+                        new Command.Header(header.who(), header.happenedAt(), BoardEntry.itemKey("B-1", 1, 1)),
+                        tag,
+                        TestShop.OVEN,
+                        new Celsius(105),
+                        Optional.empty()));
+        BoardNote note = new BoardNote(
+                header,
+                "B-1",
+                0,
+                BoardEntry.Kind.BAKE_STARTED,
+                Map.of(BoardNotes.OVEN, TestShop.OVEN, BoardNotes.SET_POINT, "105"),
+                Optional.empty(),
+                onItems);
+        List<Refusal> refused =
+                shop.desk.boards().record(note, TestShop.at(EXPIRED)).fold(entry -> List.of(), refusals -> refusals);
+        assertThat(refused).isEmpty();
+    }
+
+    /** Nobody gave these parts a tag: the board's entry says by which cell its bake counts for them. */
+    @Test
+    void aBakeOfABoardIsDecidedByTheCellsOfItsPartsWithoutAnItem() {
+        boardBake("");
+
+        assertThat(lately().answers()).isEqualTo(1);
+        assertThat(lately().cells()).contains(AT_90).doesNotContain(AT_125);
+    }
+
+    /** The item's own entry and the board's are one bake. */
+    @Test
+    void aBakeOfABoardWithAnItemIsOneBake() {
+        opened("R-1", "PN-THICK");
+        shop.tell(new Command.Split(shop.header(1), "R-1", 1, "P-1"));
+        shop.tell(new Command.Mount(shop.header(1), "P-1", "B-1", "U1", Optional.empty()));
+        boardBake("P-1");
+
+        assertThat(lately().answers()).isEqualTo(1);
+        assertThat(lately().cells()).contains(AT_90);
     }
 
     @Test

@@ -217,12 +217,12 @@ class EndedRunsSiteTest {
         String csv = person(Role.CLERK).get("/ovens/runs/runs.csv").body();
         assertThat(csv)
                 .startsWith("oven,loaded_at,out_at,item,set_point_c,hours_at_temperature,hours_needed,hours_from,proof,"
-                        + "chart_sha256\r\n");
+                        + "chart_sha256,board\r\n");
         assertThat(csv.lines().filter(line -> line.contains("T-434")).findFirst())
                 .hasValueSatisfying(line -> assertThat(line).contains("OVEN-1,", ",chart,PROVEN,"));
         assertThat(csv.lines().filter(line -> line.contains("T-436")).findFirst())
                 .hasValueSatisfying(
-                        line -> assertThat(line).contains("OVEN-3,", ",3,").endsWith(",told,,"));
+                        line -> assertThat(line).contains("OVEN-3,", ",3,").endsWith(",told,,,"));
     }
 
     @Test

@@ -1,0 +1,80 @@
+package bagclock.boards;
+
+import bagclock.core.quantity.Celsius;
+import bagclock.desk.BoardView;
+import bagclock.ledger.BoardNotes;
+import bagclock.platform.Entered;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A bake of a board in an oven that this shop does not know, as it is typed; in a job or outside one. */
+final class ElsewhereForm {
+    static final String OVEN = "elsewhereOven";
+    static final String DEGREES = "elsewhereC";
+    static final String HOURS = "elsewhereHours";
+    static final String AT = "elsewhereAt";
+
+    private static final List<String> FIELDS = List.of(OVEN, DEGREES, HOURS, AT);
+    private static final double MS_PER_HOUR = 3_600_000;
+
+    private final BoardWords words;
+    private final BoardView view;
+    private final Entered sent;
+
+    ElsewhereForm(BoardWords words, BoardView view, Entered sent) {
+        this.words = words;
+        this.view = view;
+        this.sent = sent;
+    }
+
+    /** What was told: all hours count where hours are counted, so a part of one is never cut off. */
+    record Told(String oven, Celsius temperature, Duration time, Instant endedAt) {
+        Map<String, String> notes() {
+            return Map.of(
+                    BoardNotes.OVEN,
+                    oven,
+                    BoardNotes.SET_POINT,
+                    Double.toString(temperature.degrees()),
+                    BoardNotes.AT_TEMPERATURE,
+                    time.toString());
+        }
+    }
+
+    /** What was typed; empty when something is wrong, which is noted by field. */
+    Optional<Told> told(Instant now) {
+        String oven = sent.required(OVEN);
+        Optional<Celsius> degrees = sent.number(DEGREES, 35, 300).map(Celsius::new);
+        Optional<Duration> hours = sent.number(HOURS, 0.1, 10_000)
+                .map(number -> Duration.ofMillis((long) Math.ceil(number * MS_PER_HOUR)));
+        Optional<Instant> at = TypedMoment.of(sent, AT, view, now);
+        return sent.isRefused()
+                ? Optional.empty()
+                : Optional.of(new Told(oven, degrees.orElseThrow(), hours.orElseThrow(), at.orElseThrow()));
+    }
+
+    /** The form, with what the bake counts for in words. */
+    FormPart part(String action, List<Hidden> hidden, Instant now) {
+        return new FormPart(
+                words.text("stock.elsewhere"),
+                words.text("stock.elsewhere.lead"),
+                action,
+                hidden,
+                List.of(
+                        input(Input.Kind.TEXT, OVEN, "elsewhere.oven"),
+                        input(Input.Kind.NUMBER, DEGREES, "elsewhere.degrees"),
+                        input(Input.Kind.NUMBER, HOURS, "elsewhere.hours"),
+                        JobForms.moment(words, sent, AT, "stock.elsewhere.at", now)),
+                words.text("elsewhere.act"),
+                false,
+                FIELDS.stream()
+                        .allMatch(name ->
+                                sent.text(name).isEmpty() && sent.error(name).isEmpty()));
+    }
+
+    private Input input(Input.Kind kind, String name, String key) {
+        return Input.of(kind, sent.field(name, words.text(key), words.text(key + ".hint")));
+    }
+}

@@ -1,0 +1,46 @@
+package bagclock.stock;
+
+import bagclock.core.quantity.Celsius;
+import bagclock.desk.Command;
+import bagclock.platform.Entered;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+
+/** Baked in an oven that this shop does not know. */
+final class ElsewhereForm implements ActForm {
+    private static final double MS_PER_HOUR = 3_600_000;
+    private static final String OVEN = "oven";
+    private static final String DEGREES = "degrees";
+    private static final String HOURS = "hours";
+
+    @Override
+    public String name() {
+        return "elsewhere";
+    }
+
+    @Override
+    public List<Input> inputs(Entered entered, Offer offer, Words words) {
+        return List.of(
+                input(entered, words, OVEN, Input.Kind.TEXT),
+                input(entered, words, DEGREES, Input.Kind.NUMBER),
+                input(entered, words, HOURS, Input.Kind.NUMBER));
+    }
+
+    private static Input input(Entered entered, Words words, String name, Input.Kind kind) {
+        String key = "elsewhere." + name;
+        return Input.of(entered.field(name, words.text(key), words.text(key + ".hint")), kind);
+    }
+
+    /** All hours count where hours are counted, so a part of one is never cut off. */
+    @Override
+    public Optional<Command> read(Entered entered, Command.Header header, String tag) {
+        String oven = entered.required(OVEN);
+        Optional<Celsius> degrees = entered.number(DEGREES, 35, 300).map(Celsius::new);
+        Optional<Duration> time = entered.number(HOURS, 0.1, 10_000)
+                .map(number -> Duration.ofMillis((long) Math.ceil(number * MS_PER_HOUR)));
+        return ActForm.unlessRefused(
+                entered,
+                () -> new Command.BakedElsewhere(header, tag, oven, degrees.orElseThrow(), time.orElseThrow()));
+    }
+}
