@@ -37,8 +37,7 @@ public final class Anneal implements Planner {
         private final SplittableRandom random;
         private final Decoder decoder;
         private final Moves moves;
-        private final List<List<Batch>> at = new ArrayList<>();
-        private final double[] costs;
+        private final List<Track> tracks = new ArrayList<>();
         private final long startedNs = System.nanoTime();
         private double total;
         private Sketch best;
@@ -50,7 +49,9 @@ public final class Anneal implements Planner {
             this.random = new SplittableRandom(budget.seed());
             this.decoder = new Decoder(problem);
             this.moves = new Moves(problem, random);
-            this.costs = new double[problem.ovens().length];
+            for (int oven = 0; oven < problem.ovens().length; oven++) {
+                tracks.add(new Track(problem, decoder, oven));
+            }
             this.best = from;
             this.bestScore = decoder.score(from);
             restart();
@@ -58,13 +59,11 @@ public final class Anneal implements Planner {
         }
 
         private void restart() {
-            at.clear();
             total = 0;
-            for (int oven = 0; oven < costs.length; oven++) {
-                List<Batch> batches = best.ovens().get(oven);
-                at.add(batches);
-                costs[oven] = decoder.place(oven, batches) ? Prices.of(decoder, batches.size()) : 0;
-                total += costs[oven];
+            for (int oven = 0; oven < tracks.size(); oven++) {
+                tracks.get(oven).tryOut(best.ovens().get(oven), Double.MAX_VALUE);
+                tracks.get(oven).take();
+                total += tracks.get(oven).cost();
             }
         }
 
@@ -100,8 +99,8 @@ public final class Anneal implements Planner {
         private double typicalWorsening() {
             List<Double> worse = new ArrayList<>();
             for (int i = 0; i < SAMPLES; i++) {
-                Move move = moves.draw(at);
-                double change = move.isNone() ? 0 : change(move);
+                Move move = moves.draw(tracks);
+                double change = move.isNone() ? 0 : change(move, Double.MAX_VALUE);
                 if (change > 0 && change < Double.MAX_VALUE) {
                     worse.add(change);
                 }
@@ -110,39 +109,31 @@ public final class Anneal implements Planner {
             return worse.isEmpty() ? 1 : worse.get(worse.size() / 2);
         }
 
-        private double one;
-        private double other;
-
-        private double change(Move move) {
-            if (!decoder.place(move.oven(), move.batches())) {
-                return Double.MAX_VALUE;
+        private double change(Move move, double tolerated) {
+            Track track = tracks.get(move.oven());
+            if (move.second() == Problem.NO) {
+                double tried = track.tryOut(move.batches(), track.cost() + tolerated);
+                return tried == Double.MAX_VALUE ? tried : tried - track.cost();
             }
-            one = Prices.of(decoder, move.batches().size());
-            double change = one - costs[move.oven()];
-            if (move.second() != Problem.NO) {
-                if (!decoder.place(move.second(), move.secondBatches())) {
-                    return Double.MAX_VALUE;
-                }
-                other = Prices.of(decoder, move.secondBatches().size());
-                change += other - costs[move.second()];
-            }
-            return change;
+            Track second = tracks.get(move.second());
+            double most = track.cost() + second.cost() + tolerated;
+            double tried = track.tryOut(move.batches(), most);
+            double other = second.tryOut(move.secondBatches(), most - tried);
+            return other == Double.MAX_VALUE ? other : tried + other - track.cost() - second.cost();
         }
 
         private void step(double tolerated) {
-            Move move = moves.draw(at);
+            Move move = moves.draw(tracks);
             if (move.isNone()) {
                 return;
             }
-            double change = change(move);
+            double change = change(move, tolerated);
             if (change > tolerated) {
                 return;
             }
-            at.set(move.oven(), move.batches());
-            costs[move.oven()] = one;
+            tracks.get(move.oven()).take();
             if (move.second() != Problem.NO) {
-                at.set(move.second(), move.secondBatches());
-                costs[move.second()] = other;
+                tracks.get(move.second()).take();
             }
             total += change;
             if (total < bestTotal - 1e-9) {
@@ -152,7 +143,7 @@ public final class Anneal implements Planner {
 
         private void keep() {
             bestTotal = total;
-            Sketch sketch = new Sketch(at);
+            Sketch sketch = new Sketch(tracks.stream().map(Track::batches).toList());
             Score score = decoder.score(sketch);
             if (score.compareTo(bestScore) < 0) {
                 best = sketch;

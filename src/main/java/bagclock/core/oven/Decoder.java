@@ -16,6 +16,9 @@ public final class Decoder {
     private long late;
     private long minutes;
     private long ends;
+    private int free;
+    private int state;
+    private int nextFixed;
 
     /** A decoder for one problem. */
     public Decoder(Problem problem) {
@@ -90,33 +93,64 @@ public final class Decoder {
 
     /** Places the runs of one oven; false when one of them has no time. */
     boolean place(int oven, List<Batch> batches) {
+        begin(oven);
+        for (Batch batch : batches) {
+            if (!next(oven, batch)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** An oven as it is before the first run that is not frozen. */
+    void begin(int oven) {
+        resume(0, problem.ovens()[oven].state(), 0);
+    }
+
+    /** An oven in the middle of its runs: free from a minute on, in a state, so many numbers of frozen runs behind it. */
+    void resume(int freeFrom, int stateThen, int fixedBehind) {
         late = 0;
         minutes = 0;
         ends = 0;
+        free = freeFrom;
+        state = stateThen;
+        nextFixed = fixedBehind;
+    }
+
+    /** Places one more run; false when it has no time. */
+    boolean next(int oven, Batch batch) {
         Problem.Terms terms = problem.ovens()[oven];
         int[] fixed = terms.fixed();
-        int nextFixed = 0;
-        int free = 0;
-        int state = terms.state();
-        for (Batch batch : batches) {
-            boolean placed = false;
-            while (!placed) {
-                if (!doors.fit(terms, oven, batch, free, terms.change()[state][batch.temperature()])) {
-                    return false;
-                }
-                if (nextFixed < fixed.length && clashes(terms, nextFixed, batch)) {
-                    free = Math.max(free, fixed[nextFixed + 1]);
-                    state = fixed[nextFixed + 2] + 1;
-                    nextFixed += 3;
-                } else {
-                    placed = true;
-                }
+        while (true) {
+            if (!doors.fit(terms, oven, batch, free, terms.change()[state][batch.temperature()])) {
+                return false;
             }
-            count(terms, oven, batch, state);
-            free = doors.end();
-            state = batch.temperature() + 1;
+            if (nextFixed == fixed.length || !clashes(terms, nextFixed, batch)) {
+                break;
+            }
+            free = Math.max(free, fixed[nextFixed + 1]);
+            state = fixed[nextFixed + 2] + 1;
+            nextFixed += 3;
         }
+        count(terms, oven, batch, state);
+        free = doors.end();
+        state = batch.temperature() + 1;
         return true;
+    }
+
+    /** From when the oven is free after the run placed last. */
+    int free() {
+        return free;
+    }
+
+    /** State of the oven after the run placed last. */
+    int state() {
+        return state;
+    }
+
+    /** How many numbers of frozen runs lie behind the run placed last. */
+    int fixedBehind() {
+        return nextFixed;
     }
 
     /** Whether the run, and the change after it, reach into the next frozen run. */
@@ -126,7 +160,7 @@ public final class Decoder {
         return doors.end() + change > fixed[nextFixed];
     }
 
-    private void count(Problem.Terms terms, int oven, Batch batch, int state) {
+    private void count(Problem.Terms terms, int oven, Batch batch, int before) {
         Aim aim = problem.aim();
         for (int at = 0; at < batch.size(); at++) {
             int lot = batch.lot(at);
@@ -141,7 +175,7 @@ public final class Decoder {
         if (aim.isStaged()) {
             minutes += doors.shut();
         } else {
-            late += aim.ovenMinute() * doors.shut() + aim.change() * terms.price()[state][batch.temperature()];
+            late += aim.ovenMinute() * doors.shut() + aim.change() * terms.price()[before][batch.temperature()];
         }
     }
 }

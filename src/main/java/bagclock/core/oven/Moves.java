@@ -7,9 +7,12 @@ import java.util.SplittableRandom;
 
 /** Draws small changes of a sketch; none of them overfills an oven or bakes a lot in a way that it may not. */
 final class Moves {
+    private static final int TIMELY_PERCENT = 70;
+
     private final Problem problem;
     private final SplittableRandom random;
-    private List<List<Batch>> at = List.of();
+    private List<Track> at = List.of();
+    private int runs;
 
     Moves(Problem problem, SplittableRandom random) {
         this.problem = problem;
@@ -20,8 +23,12 @@ final class Moves {
     private record Spot(int oven, int index) {}
 
     /** A change of these runs; {@link Move#NONE} if this draw led nowhere. */
-    Move draw(List<List<Batch>> ovens) {
-        this.at = ovens;
+    Move draw(List<Track> ovens) {
+        at = ovens;
+        runs = 0;
+        for (Track track : at) {
+            runs += track.batches().size();
+        }
         int kind = random.nextInt(problem.recovery() == Problem.NO ? 10 : 11);
         if (kind < 4) {
             return toRun();
@@ -35,8 +42,12 @@ final class Moves {
         return kind == 9 ? merge() : toggleDoor();
     }
 
+    private List<Batch> batches(int oven) {
+        return at.get(oven).batches();
+    }
+
     private Batch batch(Spot spot) {
-        return at.get(spot.oven()).get(spot.index());
+        return batches(spot.oven()).get(spot.index());
     }
 
     private int lotOf(Spot spot) {
@@ -45,23 +56,39 @@ final class Moves {
     }
 
     private Spot anyRun() {
-        int runs = 0;
-        for (List<Batch> batches : at) {
-            runs += batches.size();
-        }
         int pick = random.nextInt(runs);
         for (int oven = 0; oven < at.size(); oven++) {
-            if (pick < at.get(oven).size()) {
+            int size = batches(oven).size();
+            if (pick < size) {
                 return new Spot(oven, pick);
             }
-            pick -= at.get(oven).size();
+            pick -= size;
         }
         throw new IllegalStateException("no run");
     }
 
+    /**
+     * A place for a lot in an oven; mostly where the oven is between the minute at which the lot is ready and that at
+     * which it is needed: elsewhere it hardly ever does good.
+     */
+    private int place(int oven, int lot) {
+        Problem.Piece piece = problem.lots()[lot];
+        boolean isTimed = piece.due() < Problem.NEVER && piece.due() > piece.release();
+        return isTimed && random.nextInt(100) < TIMELY_PERCENT
+                ? at.get(oven).firstEndingFrom(random.nextInt(piece.release(), piece.due() + 1))
+                : random.nextInt(batches(oven).size() + 1);
+    }
+
+    /** A run for a lot. */
+    private Spot runFor(int lot) {
+        int oven = random.nextInt(at.size());
+        int size = batches(oven).size();
+        return size == 0 ? anyRun() : new Spot(oven, Math.min(place(oven, lot), size - 1));
+    }
+
     /** The oven's runs without a lot. */
     private List<Batch> without(Spot spot, int lot) {
-        List<Batch> batches = new ArrayList<>(at.get(spot.oven()));
+        List<Batch> batches = new ArrayList<>(batches(spot.oven()));
         Batch batch = batches.get(spot.index());
         if (batch.size() == 1) {
             batches.remove(spot.index());
@@ -73,8 +100,8 @@ final class Moves {
 
     private Move toRun() {
         Spot from = anyRun();
-        Spot to = anyRun();
         int lot = lotOf(from);
+        Spot to = runFor(lot);
         Batch target = batch(to);
         if (from.equals(to) || !problem.can(lot, to.oven(), target.temperature())) {
             return Move.NONE;
@@ -85,11 +112,11 @@ final class Moves {
         }
         List<Batch> fewer = without(from, lot);
         if (from.oven() == to.oven()) {
-            boolean isShifted = fewer.size() < at.get(from.oven()).size() && to.index() > from.index();
+            boolean isShifted = fewer.size() < batches(from.oven()).size() && to.index() > from.index();
             fewer.set(isShifted ? to.index() - 1 : to.index(), joined);
             return Move.of(from.oven(), fewer);
         }
-        List<Batch> more = new ArrayList<>(at.get(to.oven()));
+        List<Batch> more = new ArrayList<>(batches(to.oven()));
         more.set(to.index(), joined);
         return new Move(from.oven(), fewer, to.oven(), more);
     }
@@ -104,18 +131,18 @@ final class Moves {
         }
         Batch alone = Batch.of(problem, oven, temperature, lot);
         List<Batch> fewer = without(from, lot);
-        List<Batch> more = from.oven() == oven ? fewer : new ArrayList<>(at.get(oven));
-        more.add(random.nextInt(more.size() + 1), alone);
+        List<Batch> more = from.oven() == oven ? fewer : new ArrayList<>(batches(oven));
+        more.add(Math.min(place(oven, lot), more.size()), alone);
         return from.oven() == oven ? Move.of(oven, more) : new Move(from.oven(), fewer, oven, more);
     }
 
     private Move swapLots() {
         Spot one = anyRun();
-        Spot other = anyRun();
+        int first = lotOf(one);
+        Spot other = runFor(first);
         if (one.equals(other)) {
             return Move.NONE;
         }
-        int first = lotOf(one);
         int second = lotOf(other);
         if (!problem.can(first, other.oven(), batch(other).temperature())
                 || !problem.can(second, one.oven(), batch(one).temperature())) {
@@ -126,9 +153,9 @@ final class Moves {
         if (!changedOne.isSound(problem, one.oven()) || !changedOther.isSound(problem, other.oven())) {
             return Move.NONE;
         }
-        List<Batch> runs = new ArrayList<>(at.get(one.oven()));
+        List<Batch> runs = new ArrayList<>(batches(one.oven()));
         runs.set(one.index(), changedOne);
-        List<Batch> others = one.oven() == other.oven() ? runs : new ArrayList<>(at.get(other.oven()));
+        List<Batch> others = one.oven() == other.oven() ? runs : new ArrayList<>(batches(other.oven()));
         others.set(other.index(), changedOther);
         return one.oven() == other.oven()
                 ? Move.of(one.oven(), runs)
@@ -143,7 +170,7 @@ final class Moves {
     private Move moveRun(boolean isInSameOven) {
         Spot from = anyRun();
         Batch batch = batch(from);
-        List<Batch> fewer = new ArrayList<>(at.get(from.oven()));
+        List<Batch> fewer = new ArrayList<>(batches(from.oven()));
         fewer.remove(from.index());
         if (isInSameOven) {
             fewer.add(random.nextInt(fewer.size() + 1), batch);
@@ -155,7 +182,7 @@ final class Moves {
         if (!allCan(moved, oven) || !moved.isSound(problem, oven)) {
             return Move.NONE;
         }
-        List<Batch> more = oven == from.oven() ? fewer : new ArrayList<>(at.get(oven));
+        List<Batch> more = oven == from.oven() ? fewer : new ArrayList<>(batches(oven));
         more.add(oven == from.oven() ? from.index() : random.nextInt(more.size() + 1), moved);
         return oven == from.oven() ? Move.of(oven, more) : new Move(from.oven(), fewer, oven, more);
     }
@@ -187,13 +214,13 @@ final class Moves {
         if (!joined.isSound(problem, to.oven())) {
             return Move.NONE;
         }
-        List<Batch> more = new ArrayList<>(at.get(to.oven()));
+        List<Batch> more = new ArrayList<>(batches(to.oven()));
         more.set(to.index(), joined);
         if (from.oven() == to.oven()) {
             more.remove(from.index());
             return Move.of(to.oven(), more);
         }
-        List<Batch> fewer = new ArrayList<>(at.get(from.oven()));
+        List<Batch> fewer = new ArrayList<>(batches(from.oven()));
         fewer.remove(from.index());
         return new Move(from.oven(), fewer, to.oven(), more);
     }
@@ -205,7 +232,7 @@ final class Moves {
         if (changed.size() < 2 || !changed.isSound(problem, spot.oven())) {
             return Move.NONE;
         }
-        List<Batch> batches = new ArrayList<>(at.get(spot.oven()));
+        List<Batch> batches = new ArrayList<>(batches(spot.oven()));
         batches.set(spot.index(), changed);
         return Move.of(spot.oven(), batches);
     }

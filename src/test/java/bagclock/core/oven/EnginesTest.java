@@ -69,18 +69,11 @@ class EnginesTest {
     private static Found wander(Problem problem, Sketch from, long seed) {
         Moves moves = new Moves(problem, new SplittableRandom(seed));
         Decoder decoder = new Decoder(problem);
-        Sketch sketch = from;
+        List<Track> tracks = TrackTest.tracks(problem, decoder, from);
         for (int i = 0; i < 60 && problem.lots().length > 0; i++) {
-            Anneal.Move move = moves.draw(sketch.ovens());
-            if (move.isNone() || !decoder.place(move.oven(), move.batches())) {
-                continue;
-            }
-            if (move.second() == Problem.NO) {
-                sketch = sketch.with(move.oven(), move.batches());
-            } else if (decoder.place(move.second(), move.secondBatches())) {
-                sketch = sketch.with(move.oven(), move.batches()).with(move.second(), move.secondBatches());
-            }
+            TrackTest.take(tracks, moves.draw(tracks));
         }
+        Sketch sketch = new Sketch(tracks.stream().map(Track::batches).toList());
         return new Found(sketch, decoder.score(sketch), Bounds.NONE);
     }
 }
