@@ -9,7 +9,9 @@ import bagclock.core.standard.Status;
 import bagclock.core.standard.Table;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The model against one row of table 7-1: one depth and one surface energy, fitted by least squares of the logarithm
@@ -17,6 +19,7 @@ import java.util.Optional;
  */
 record FloorLifeFit(String thickness, String level, double depthMm, double surfaceEv, List<Point> points) {
     static final Standard STANDARD = Standard.load(Edition.J_STD_033D);
+    private static final Map<String, FloorLifeFit> FOUND = new ConcurrentHashMap<>();
     private static final double S_PER_DAY = 86_400;
     private static final double LEAST_TRIED_PERCENT = 20;
     private static final double LEAST_FOURIER = 0.02;
@@ -32,7 +35,12 @@ record FloorLifeFit(String thickness, String level, double depthMm, double surfa
         }
     }
 
+    /** Searched once, since page and drawing show the same. */
     static FloorLifeFit of(String thickness, String level) {
+        return FOUND.computeIfAbsent(thickness + level, row -> search(thickness, level));
+    }
+
+    private static FloorLifeFit search(String thickness, String level) {
         List<Cell> cells = cells(thickness, level);
         double best = Double.MAX_VALUE;
         FloorLifeFit found = at(cells, thickness, level, 0.2, 0);

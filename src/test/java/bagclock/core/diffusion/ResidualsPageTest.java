@@ -10,19 +10,28 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
 /**
- * docs/reference/diffusion.md is written by this test when the property bagclock.write is set, and compared with the
- * model and the tables otherwise: {@code mvn test -Dtest=ResidualsPageTest -Dbagclock.write=true}.
+ * docs/reference/diffusion.md and its drawing are written by this test when the property bagclock.write is set, and
+ * compared with the model and the tables otherwise: {@code mvn test -Dtest=ResidualsPageTest -Dbagclock.write=true}.
  */
 class ResidualsPageTest {
     private static final Path PAGE = Path.of("docs/reference/diffusion.md");
+    private static final Path DRAWING = Path.of("docs/reference/diffusion-residuals.svg");
 
     @Test
     void thePageShowsTheModelAsItIs() throws IOException {
-        String page = ResidualsPage.text();
+        isKept(PAGE, ResidualsPage.text());
+    }
+
+    @Test
+    void theResidualsAreDrawnAsTheyAre() throws IOException {
+        isKept(DRAWING, ResidualsDrawing.text());
+    }
+
+    private static void isKept(Path file, String text) throws IOException {
         if (System.getProperty("bagclock.write") != null) {
-            Files.writeString(PAGE, page);
+            Files.writeString(file, text);
         }
-        assertThat(Files.readString(PAGE)).isEqualTo(page);
+        assertThat(Files.readString(file)).isEqualTo(text);
     }
 
     /** The constants of the class that was read are the best fit to its cells, within a step of the search. */
