@@ -17,11 +17,14 @@ import java.util.Optional;
 
 /**
  * Makes readings of a room from the samples of a file: temperature with humidity, or with a dew or frost point in its
- * place. A file that writes changes only holds a value until the next of its sensor, for an hour at most.
+ * place. A file that writes changes only holds a value until the next of its sensor, or until it says that there is none, for
+ * an hour at most.
  */
 final class RoomSamples implements SampleTaker {
     /** A sensor that was silent for longer may be dead. */
     static final Duration LONGEST_HOLD = Duration.ofHours(1);
+
+    private static final double LOST = Double.NEGATIVE_INFINITY;
 
     private final Channels channels;
     private final HumidityOf humidityOf;
@@ -39,7 +42,12 @@ final class RoomSamples implements SampleTaker {
     /** Which values of a sample count; the second kind is humidity, dew point or frost point. */
     record Channels(int temperature, int humidity, Kind humidityKind) {}
 
-    private record Change(long line, long atMs, double celsius, double second) {}
+    private record Change(long line, long atMs, double celsius, double second) {
+        /** Whether a sensor has no value from here on. */
+        boolean isLoss() {
+            return celsius == LOST || second == LOST;
+        }
+    }
 
     RoomSamples(LogFile file, Channels channels, BelowZero below, Taker taker) {
         this.channels = channels;
@@ -92,6 +100,13 @@ final class RoomSamples implements SampleTaker {
         }
     }
 
+    @Override
+    public void lost(long atMs, int channel) {
+        double celsius = channel == channels.temperature() ? LOST : Double.NaN;
+        double second = channel == channels.humidity() ? LOST : Double.NaN;
+        changes.add(new Change(0, atMs, celsius, second));
+    }
+
     /** After the last sample. */
     void finish() {
         changes.sort(Comparator.comparingLong(Change::atMs));
@@ -101,8 +116,10 @@ final class RoomSamples implements SampleTaker {
             celsius = Double.isNaN(change.celsius()) ? celsius : change;
             second = Double.isNaN(change.second()) ? second : change;
             long oldest = Math.min(celsius.atMs(), second.atMs());
-            boolean holds = change.atMs() - oldest <= LONGEST_HOLD.toMillis();
-            pair(change.line(), change.atMs(), holds ? celsius.celsius() : Double.NaN, second.second());
+            boolean holds = change.atMs() - oldest <= LONGEST_HOLD.toMillis() && !celsius.isLoss() && !second.isLoss();
+            if (!change.isLoss()) {
+                pair(change.line(), change.atMs(), holds ? celsius.celsius() : Double.NaN, second.second());
+            }
         }
         changes.clear();
     }

@@ -46,7 +46,7 @@ public record LogReport(
      * @param backwards how often a time lay before the one above it
      * @param step the usual time between two, the median
      * @param gaps the longest first, not all
-     * @param gapCount longer than three steps and than a quarter of an hour
+     * @param gapCount longer than three steps and than a quarter of an hour; of changes only, than an hour
      */
     public record Times(long repeated, long backwards, Duration step, List<Gap> gaps, long gapCount) {
         /** Keeps its own copy. */

@@ -26,7 +26,7 @@ final class RowReader {
     private final Map<String, Integer> byName = new HashMap<>();
     private final boolean[] fahrenheit;
     private final double[] values;
-    private final TimesSeen times = new TimesSeen();
+    private final TimesSeen times;
     private final List<LogFault> faults = new ArrayList<>();
     private long faultCount;
     private long rows;
@@ -34,11 +34,13 @@ final class RowReader {
     private long withoutValue;
     private long clipped;
     private long line;
+    private Optional<Integer> lost = Optional.empty();
 
     RowReader(LogFile file, SampleTaker taker) {
         this.file = file;
         this.table = file.layout().table();
         this.taker = taker;
+        this.times = new TimesSeen(table.isOneValueALine());
         Layout.Times layout = file.layout().times();
         Answers answers = file.answers();
         this.stamps = new StampReader(layout.order().or(answers::dayOrder), answers.spreadsheetDays());
@@ -80,6 +82,7 @@ final class RowReader {
             taker.take(line, atMs, values);
         } else {
             withoutValue++;
+            lost.ifPresent(channel -> taker.lost(atMs, channel));
         }
     }
 
@@ -119,18 +122,21 @@ final class RowReader {
         Arrays.fill(values, Double.NaN);
         boolean any = false;
         if (table.isOneValueALine()) {
-            Integer channel = byName.get(cell(record, table.nameColumn()));
-            if (channel != null) {
-                values[channel] = value(channel, cell(record, table.columns().get(0)));
-                any = !Double.isNaN(values[channel]);
-            }
-            return any;
+            return readValue(record);
         }
         for (int i = 0; i < values.length; i++) {
             values[i] = value(i, cell(record, table.columns().get(i)));
             any |= !Double.isNaN(values[i]);
         }
         return any;
+    }
+
+    private boolean readValue(CsvRecord record) {
+        Optional<Integer> channel = Optional.ofNullable(byName.get(cell(record, table.nameColumn())));
+        channel.ifPresent(one ->
+                values[one] = value(one, cell(record, table.columns().get(0))));
+        lost = channel.filter(one -> Double.isNaN(values[one]));
+        return channel.isPresent() && lost.isEmpty();
     }
 
     private double value(int channel, String cell) {

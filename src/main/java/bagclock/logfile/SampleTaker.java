@@ -11,4 +11,7 @@ public interface SampleTaker {
      *     the call only
      */
     void take(long line, long atMs, double[] values);
+
+    /** In a file with one line for each value: from here on the channel of this number is said to have none. */
+    default void lost(long atMs, int channel) {}
 }

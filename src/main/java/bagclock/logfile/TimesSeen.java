@@ -12,14 +12,23 @@ import java.util.Optional;
 
 /** Keeps the times of all samples, eight bytes each, and says how they follow each other. */
 final class TimesSeen {
-    private static final long SHORTEST_GAP_MS = Duration.ofMinutes(15).toMillis();
+    private static final Duration SHORTEST_GAP = Duration.ofMinutes(15);
+
+    /** Only changes are written, so a shorter silence says nothing. */
+    private static final Duration SHORTEST_GAP_OF_CHANGES = Duration.ofHours(1);
+
     private static final int GAP_STEPS = 3;
     private static final int MOST_GAPS = 20;
 
+    private final long shortestGapMs;
     private long[] times = new long[1024];
     private int count;
     private long backwards;
     private long forwards;
+
+    TimesSeen(boolean changesOnly) {
+        this.shortestGapMs = (changesOnly ? SHORTEST_GAP_OF_CHANGES : SHORTEST_GAP).toMillis();
+    }
 
     void add(long ms) {
         if (count == times.length) {
@@ -39,7 +48,7 @@ final class TimesSeen {
             Arrays.sort(times, 0, count);
         }
         long step = step();
-        long gapMs = Math.max(GAP_STEPS * step, SHORTEST_GAP_MS);
+        long gapMs = Math.max(GAP_STEPS * step, shortestGapMs);
         List<Gap> gaps = new ArrayList<>();
         long repeated = 0;
         for (int i = 1; i < count; i++) {

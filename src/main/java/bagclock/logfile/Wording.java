@@ -14,8 +14,17 @@ final class Wording {
     private static final Pattern FROST = Pattern.compile("frost|reifpunkt");
     private static final Pattern TEMPERATURE =
             Pattern.compile("^t$|temp|celsius|fahrenheit|airt[cf]|^t[ _(\\[,]|deg\\.? ?[cf]\\b");
-    private static final Pattern HUMIDITY =
-            Pattern.compile("\\brh\\b|%rh|\\brel|_rh|humid|feuchte|\\bhr\\b|humedad|\\bhum\\b|_hum\\b|r\\.h\\.");
+    private static final Pattern HUMIDITY = Pattern.compile("humid|feuchte|humedad|relhum|relat|r\\.h\\."
+            + "|(?<![a-z])(rh|hum|rel)(?![a-z])|rhpercent|(?<![a-z(\\[/])hr(?![a-z)\\]])");
+
+    /** Not relative to saturation, or no humidity at all; taken for one it would look dry. */
+    private static final Pattern NO_HUMIDITY = Pattern.compile(
+            "(?<![a-z])(abs|press)|g/m|g/kg|specific|spezif|mixing|druck|presi[oó]n|deficit|vpd|elapsed|(?<![a-z])(run|up)[ _-]?time");
+
+    /** Below the temperature of the air, or only felt. */
+    private static final Pattern NO_TEMPERATURE =
+            Pattern.compile("wet.?bulb|feuchtkugel|feuchttemp|heat.?index|wind.?chill|feels|apparent|gef[uü]hlt");
+
     private static final Pattern TIME =
             Pattern.compile("time|date|datum|uhrzeit|zeit|heure|fecha|hora|timestamp|created|changed|^ts$");
     private static final Pattern FAHRENHEIT =
@@ -25,7 +34,7 @@ final class Wording {
 
     private Wording() {}
 
-    /** A dew point is never taken for a temperature. */
+    /** A dew point is never taken for a temperature, nor grams of water for a relative humidity. */
     static Optional<Kind> kind(String header) {
         String words = plain(header);
         if (FROST.matcher(words).find()) {
@@ -33,9 +42,11 @@ final class Wording {
         } else if (DEW.matcher(words).find()) {
             return Optional.of(Kind.DEW_POINT);
         } else if (TEMPERATURE.matcher(words).find()) {
-            return Optional.of(Kind.TEMPERATURE);
+            return NO_TEMPERATURE.matcher(words).find() ? Optional.empty() : Optional.of(Kind.TEMPERATURE);
         }
-        return HUMIDITY.matcher(words).find() ? Optional.of(Kind.HUMIDITY) : Optional.empty();
+        boolean isHumidity =
+                HUMIDITY.matcher(words).find() && !NO_HUMIDITY.matcher(words).find();
+        return isHumidity ? Optional.of(Kind.HUMIDITY) : Optional.empty();
     }
 
     static Optional<Unit> unit(String header) {

@@ -32,9 +32,9 @@ public record Field(String name, String label, String hint, String value, String
         return !error.isEmpty();
     }
 
-    /** Whether the choice is taken. */
+    /** Whether the choice is taken: the only one, which may have commas in its value, or one of several. */
     public boolean holds(Choice choice) {
-        return List.of(value.split(",")).contains(choice.value());
+        return value.equals(choice.value()) || List.of(value.split(",")).contains(choice.value());
     }
 
     /** The ids of the texts that belong to the field, or null for none: a template leaves the attribute out then. */

@@ -8,6 +8,7 @@ import bagclock.logfile.Question;
 import bagclock.platform.Choice;
 import bagclock.platform.Entered;
 import bagclock.platform.Messages;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,8 +28,10 @@ public final class AskedFields {
         if (!layout.times().withOffset()) {
             String hint = layout.times()
                     .headerOffset()
-                    .map(offset -> messages.text("climate.file.zone.header", offset))
-                    .orElse(messages.text("climate.file.zone.hint"));
+                    .map(offset ->
+                            messages.text("climate.file.zone.header", offset.equals(ZoneOffset.UTC) ? "UTC" : offset))
+                    .orElse(messages.text(
+                            "climate.file.zone.hint", entered.texts().zone().getId()));
             asked.add(new Asked(entered.field(AnswersForm.ZONE, messages.text("climate.file.zone"), hint), List.of()));
         }
         if (layout.times().orderOpen()) {

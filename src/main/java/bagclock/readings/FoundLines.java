@@ -2,6 +2,7 @@ package bagclock.readings;
 
 import bagclock.logfile.LogReport;
 import bagclock.platform.Texts;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -13,14 +14,14 @@ public final class FoundLines {
     /** Begins with the span of time that the file covers. */
     public FoundLines(Texts texts, LogReport report) {
         this.texts = texts;
-        report.span()
-                .ifPresent(span -> lines.add(texts.messages()
-                        .text(
-                                "climate.file.found.span",
-                                report.samples(),
-                                texts.at(span.first()),
-                                texts.at(span.last()),
-                                texts.span(report.times().step()))));
+        report.span().ifPresent(span -> lines.add(span(report, texts.at(span.first()), texts.at(span.last()))));
+    }
+
+    private String span(LogReport report, String first, String last) {
+        Duration step = report.times().step();
+        return step.isZero()
+                ? texts.messages().text("climate.file.found.moment", report.samples(), first)
+                : texts.messages().text("climate.file.found.span", report.samples(), first, last, texts.span(step));
     }
 
     /** A line with a number, unless it is 0. */

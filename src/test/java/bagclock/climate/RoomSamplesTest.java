@@ -72,6 +72,26 @@ class RoomSamplesTest {
         assertThat(preview.incomplete()).isEqualTo(2);
     }
 
+    /** As the history of a house's automation says it. */
+    @Test
+    void whatASensorSaidBeforeItWasGoneHoldsNoLonger() {
+        String text = """
+                entity_id,state,last_changed
+                sensor.room_humidity,4.8,2026-03-01T10:00:00Z
+                sensor.room_temperature,22,2026-03-01T10:01:00Z
+                sensor.room_humidity,unavailable,2026-03-01T10:10:00Z
+                sensor.room_temperature,23,2026-03-01T10:20:00Z
+                sensor.room_humidity,61,2026-03-01T10:30:00Z
+                """;
+        Preview preview = preview(text, BelowZero.UNKNOWN);
+
+        assertThat(preview.first())
+                .containsExactly(
+                        new Reading(Instant.parse("2026-03-01T10:01:00Z"), Air.of(22, 4.8)),
+                        new Reading(Instant.parse("2026-03-01T10:30:00Z"), Air.of(23, 61)));
+        assertThat(preview.incomplete()).isEqualTo(2);
+    }
+
     @Test
     void twoReadingsOfOneTimeAreKeptSideBySide() {
         Instant at = Instant.parse("2026-03-01T10:00:00Z");

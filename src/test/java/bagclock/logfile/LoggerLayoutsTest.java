@@ -132,6 +132,7 @@ class LoggerLayoutsTest {
 
         assertThat(read.layout().open(NONE)).containsExactly(Question.UNIT);
         assertThat(read.layout().table().isOneValueALine()).isTrue();
+        assertThat(read.report().times().gapCount()).isZero();
         assertThat(read.layout().channels().stream().map(Channel::name))
                 .containsExactly("sensor.cabinet_humidity", "sensor.cabinet_temperature");
         assertThat(read.samples())
@@ -195,6 +196,22 @@ class LoggerLayoutsTest {
         assertThat(read.channels()).containsExactly("TEMPERATURE", "HUMIDITY");
         assertThat(read.samples())
                 .containsExactly("2025-01-21T14:55:30Z 22.50 41.00", "2025-01-21T14:56:30Z 22.60 42.00");
+    }
+
+    /** Columns that stand beside the two that count in exports of weather stations and telephone apps; from memory. */
+    @Test
+    void whatOnlySoundsLikeTemperatureOrHumidityIsNeither() {
+        String text = """
+                Time,Relay,Elapsed (hr),Relative pressure (hPa),Absolute humidity (g/m³),VPD (kPa),Wet bulb temp (°C),temperature_C,rh_percent
+                2025-01-21T14:55:30Z,1,0.25,1013,8.1,1.2,14.2,22.5,41
+                2025-01-21T14:56:30Z,0,0.27,1013,8.2,1.2,14.3,22.6,42
+                """;
+        Read read = Read.of(text, NONE);
+
+        assertThat(read.channels()).containsExactly("TEMPERATURE", "HUMIDITY");
+        assertThat(read.samples())
+                .containsExactly("2025-01-21T14:55:30Z 22.50 41.00", "2025-01-21T14:56:30Z 22.60 42.00");
+        assertThat(read.faults()).isEmpty();
     }
 
     /** A maker's board writes times in whichever way its user chose. */
