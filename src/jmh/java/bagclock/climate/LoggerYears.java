@@ -59,14 +59,16 @@ final class LoggerYears {
     }
 
     /** Looks at the whole file as the preview does, then imports it. */
-    static int importFile(Database database, Path csv) throws IOException {
-        LogSource source = () -> Files.newInputStream(csv);
-        Preview preview = Preview.of(source, Answers.NONE, BelowZero.UNKNOWN)
+    static long importFile(Database database, Path csv) throws IOException {
+        LogSource bytes = () -> Files.newInputStream(csv);
+        Preview preview = Preview.of(bytes, Answers.NONE, BelowZero.UNKNOWN)
                 .orElseThrow(() -> new IllegalStateException("no preview of " + csv));
         Desk desk = new Desk(database, Standard.load(Edition.J_STD_033D), (tx, topic) -> {});
-        return new Import(desk, ZONE, new Source("bench", END, Optional.of("file")), done -> {})
+        Source source = new Source("bench", END, Optional.of("file"));
+        return new Import(readings -> Optional.of(desk.air().add(readings, source)), ZONE, done -> {})
                 .run(preview.log(BelowZero.UNKNOWN))
-                .kept()
+                .orElseThrow()
+                .counts()
                 .added();
     }
 

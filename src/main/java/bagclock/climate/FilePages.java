@@ -10,7 +10,6 @@ import bagclock.platform.Messages;
 import bagclock.platform.Names;
 import bagclock.platform.Texts;
 import bagclock.readings.FileEvent;
-import bagclock.readings.FoundLines;
 import bagclock.readings.LoggerFile;
 import bagclock.readings.Progress;
 import java.util.ArrayList;
@@ -27,6 +26,7 @@ final class FilePages {
     private final Names names;
     private final RoomFields asked;
     private final HalfPages halves;
+    private final FoundWords found;
 
     FilePages(Texts texts, HalfPages halves, Names names) {
         this.messages = texts.messages();
@@ -34,6 +34,7 @@ final class FilePages {
         this.names = names;
         this.asked = new RoomFields(messages);
         this.halves = halves;
+        this.found = new FoundWords(texts);
     }
 
     /**
@@ -73,7 +74,7 @@ final class FilePages {
     FilePage preview(Kept kept, Preview preview, Entered entered, OtherHalf half) {
         Optional<LogReport> report = preview.report();
         FilePage.Seen seen = new FilePage.Seen(
-                report.map(found -> found(found, preview)).orElse(List.of()),
+                report.map(one -> found(one, preview)).orElse(List.of()),
                 rows(preview.first()),
                 report.map(this::gaps).orElse(List.of()),
                 report.map(this::faults).orElse(List.of()));
@@ -102,7 +103,7 @@ final class FilePages {
                 lead(kept),
                 problem(preview),
                 asked.of(preview, entered, which),
-                halves.seen(preview, rows(preview.first()), this::found),
+                halves.seen(preview, rows(preview.first()), found::of),
                 FilePage.Standing.resting(state(kept)),
                 preview.isReady() && !entered.isRefused(),
                 halves.joined(kept, true));
@@ -201,21 +202,9 @@ final class FilePages {
     }
 
     private List<String> found(LogReport report, Preview preview) {
-        return found(report)
-                .counted("climate.file.found.incomplete", preview.incomplete())
+        return found.of(report, preview.incomplete())
                 .counted("climate.file.found.below-zero", preview.belowZero())
                 .lines();
-    }
-
-    private FoundLines found(LogReport report) {
-        LogReport.Times times = report.times();
-        return new FoundLines(texts, report)
-                .counted("climate.file.found.without-value", report.withoutValue())
-                .counted("climate.file.found.clipped", report.clipped())
-                .counted("climate.file.found.repeated", times.repeated())
-                .counted("climate.file.found.backwards", times.backwards())
-                .counted("climate.file.found.gaps", times.gapCount())
-                .counted("climate.file.found.faults", report.faultCount());
     }
 
     private List<ZonePage.Row> rows(List<Reading> readings) {

@@ -2,15 +2,15 @@ package bagclock.climate;
 
 import bagclock.core.exposure.Zone;
 import bagclock.core.exposure.ZoneLog.Reading;
-import bagclock.desk.Desk;
+import bagclock.readings.FileEvent;
 import bagclock.readings.Kept;
-import bagclock.readings.Source;
 import bagclock.readings.ZoneReading;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.LongConsumer;
 
 /** Imports a log into a zone, some thousand readings in each transaction, so that its size does not matter. */
@@ -18,38 +18,55 @@ final class Import {
     private static final int CHUNK = 20_000;
     private static final int MOST_REFUSED = 200;
 
-    private final Desk desk;
+    private final Keeper keeper;
     private final Zone zone;
-    private final Source source;
     private final LongConsumer progress;
     private final List<ZoneReading> chunk = new ArrayList<>(CHUNK);
     private final List<Kept.BadLine> refused = new ArrayList<>();
     private long done;
-    private int added;
-    private int known;
+    private long added;
+    private long known;
+    private long refusedInAll;
+    private boolean stopped;
+
+    /** Keeps some readings; empty, with nothing kept, once the import is to stop. */
+    interface Keeper {
+        Optional<Kept> keep(List<ZoneReading> readings);
+    }
 
     /** Reports how many samples are done, after each transaction. */
-    Import(Desk desk, Zone zone, Source source, LongConsumer progress) {
-        this.desk = desk;
+    Import(Keeper keeper, Zone zone, LongConsumer progress) {
+        this.keeper = keeper;
         this.zone = zone;
-        this.source = source;
         this.progress = progress;
     }
 
-    /** What became of a log. */
-    record Result(Kept kept, RoomLog.Found found) {}
+    /**
+     * What became of a log.
+     *
+     * @param refused the first of them
+     */
+    record Result(FileEvent.Counts counts, List<Kept.BadLine> refused, RoomLog.Found found) {}
 
-    Result run(RoomLog log) {
+    /** Empty if it was stopped: the file was taken back. */
+    Optional<Result> run(RoomLog log) {
         try {
             RoomLog.Found found = log.read(this::take);
             flush();
-            return new Result(new Kept(added, known, refused), found);
+            return stopped ? Optional.empty() : Optional.of(result(found));
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }
     }
 
+    private Result result(RoomLog.Found found) {
+        return new Result(new FileEvent.Counts(added, known, refusedInAll), refused, found);
+    }
+
     private void take(long line, Reading reading) {
+        if (stopped) {
+            return;
+        }
         chunk.add(new ZoneReading(zone, reading, line));
         if (chunk.size() == CHUNK) {
             flush();
@@ -60,12 +77,18 @@ final class Import {
         if (chunk.isEmpty()) {
             return;
         }
+        Optional<Kept> kept = keeper.keep(apart(chunk));
+        stopped = kept.isEmpty();
+        kept.ifPresent(this::count);
+        chunk.clear();
+    }
+
+    private void count(Kept kept) {
         done += chunk.size();
-        Kept kept = desk.air().add(apart(chunk), source);
         added += kept.added();
         known += kept.known();
+        refusedInAll += kept.refused().size();
         kept.refused().stream().limit(MOST_REFUSED - (long) refused.size()).forEach(refused::add);
-        chunk.clear();
         progress.accept(done);
     }
 

@@ -2,21 +2,18 @@ package bagclock.climate;
 
 import bagclock.core.exposure.Zone;
 import bagclock.desk.Desk;
-import bagclock.logfile.LogReport;
 import bagclock.platform.Texts;
+import bagclock.platform.Transaction;
 import bagclock.readings.FileEvent;
-import bagclock.readings.Kept;
 import bagclock.readings.LoggerFile;
-import bagclock.readings.LoggerFiles;
 import bagclock.readings.Progress;
 import bagclock.readings.Source;
-import bagclock.readings.TakenBack;
 import java.time.Clock;
-import java.time.Instant;
-import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.slf4j.Logger;
@@ -46,35 +43,32 @@ final class Imports {
     /** A file that can be imported as it is, perhaps with its other half. */
     record Job(LoggerFile file, RoomLog log) {}
 
-    /** Begins; the events of the file tell how it ends. */
+    /** Begins, unless it is running already; the events of the file tell how it ends. */
     void begin(Job job, String who) {
         String id = job.file().id();
-        Instant now = clock.instant();
-        int seq = store.events(id).size() + 1;
-        store.setProgress(id, new Progress(0, job.log().size().readings()));
-        LogReport.Span span = job.log().size().span();
-        store.add(
-                id,
-                FileEvent.begun(
-                        seq, new Source(who, now), span.first(), span.last().plusSeconds(1)));
-        worker.execute(() -> run(job, seq + 1, who));
+        OptionalInt begun = store.begin(id, now(who), job.log().size().span());
+        begun.ifPresent(seq -> {
+            store.setProgress(id, new Progress(0, job.log().size().readings()));
+            worker.execute(() -> run(job, seq, who));
+        });
     }
 
-    private void run(Job job, int seq, String who) {
+    private void run(Job job, int begunSeq, String who) {
         String id = job.file().id();
         long all = job.log().size().readings();
         Source source = new Source(who, clock.instant(), Optional.of(id));
+        Predicate<Transaction> goesOn = store.isRunning(id, begunSeq);
+        Import run = new Import(
+                readings -> desk.air().addWhile(goesOn, readings, source),
+                new Zone(job.file().placeCode()),
+                done -> store.setProgress(id, new Progress(done, all)));
         try {
-            Import.Result result = new Import(
-                            desk,
-                            new Zone(job.file().placeCode()),
-                            source,
-                            done -> store.setProgress(id, new Progress(done, all)))
-                    .run(job.log());
-            store.add(id, FileEvent.ended(seq, now(who), true, result.kept(), lines(result)));
+            run.run(job.log())
+                    .ifPresent(result -> store.end(
+                            id, FileEvent.ended(begunSeq + 1, now(who), true, result.counts(), lines(result))));
         } catch (RuntimeException failure) {
             LOG.error("the import of file {} failed", id, failure);
-            store.add(id, FileEvent.ended(seq, now(who), false, new Kept(0, 0, List.of()), ""));
+            store.end(id, FileEvent.ended(begunSeq + 1, now(who), false, FileEvent.Counts.NONE, ""));
         }
     }
 
@@ -83,14 +77,14 @@ final class Imports {
     }
 
     private String lines(Import.Result result) {
-        Stream<String> alone = result.found().pairing().stream().flatMap(found -> new PairWords(texts).lines(found));
+        Stream<String> found = new FoundWords(texts).of(result.found());
         Stream<String> faults = result.found().faults().stream()
                 .map(fault ->
                         fault.line() + "\t" + fault.column() + "\t" + texts.part(fault.kind()) + " " + fault.text());
-        Stream<String> refused = result.kept().refused().stream()
+        Stream<String> refused = result.refused().stream()
                 .map(bad -> (bad.line() == 0 ? "" : bad.line()) + "\t" + bad.column() + "\t"
                         + texts.refusal(bad.refusal()));
-        String all = Stream.of(alone.map(words -> "\t\t" + words), faults, refused)
+        String all = Stream.of(found.map(words -> "\t\t" + words), faults, refused)
                 .flatMap(lines -> lines)
                 .collect(Collectors.joining("\n"));
         return all.length() <= FileEvent.LONGEST_REPORT
@@ -98,17 +92,8 @@ final class Imports {
                 : all.substring(0, all.lastIndexOf('\n', FileEvent.LONGEST_REPORT));
     }
 
-    /** Takes back what a file brought; nothing if it is running or was taken back before. */
+    /** Takes back what a file brought; a running import stops. Nothing if it was taken back before. */
     void takeBack(LoggerFile file, String who) {
-        List<FileEvent> events = store.events(file.id());
-        if (events.isEmpty() || events.get(events.size() - 1).what() == FileEvent.What.TAKEN_BACK) {
-            return;
-        }
-        int seq = events.size() + 1;
-        Instant first = LoggerFiles.first(events).orElseThrow();
-        Instant last = LoggerFiles.last(events).orElseThrow();
-        Instant now = clock.instant();
-        long count = desk.air().takeBack(new TakenBack(new Zone(file.placeCode()), file.id(), seq, first, last), now);
-        store.add(file.id(), FileEvent.takenBack(seq, new Source(who, now), count));
+        desk.air().takeBack(file, who, clock.instant());
     }
 }

@@ -1,7 +1,9 @@
 package bagclock.climate;
 
+import bagclock.logfile.LogReport;
 import bagclock.logfile.LogSource;
 import bagclock.platform.Database;
+import bagclock.platform.Transaction;
 import bagclock.readings.FileEvent;
 import bagclock.readings.LoggerFile;
 import bagclock.readings.LoggerFiles;
@@ -18,6 +20,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Predicate;
 
 /** What the pages of loggers' files read and write. */
 final class LogStore {
@@ -81,13 +85,34 @@ final class LogStore {
         return database.read(tx -> files.events(tx, id));
     }
 
-    Optional<FileEvent> last(String id) {
-        List<FileEvent> events = events(id);
-        return events.isEmpty() ? Optional.empty() : Optional.of(events.get(events.size() - 1));
+    /** Notes that the import of a file begins, and gives the number of that event; none while another one runs. */
+    OptionalInt begin(String id, Source source, LogReport.Span span) {
+        return database.inTransaction(tx -> {
+            List<FileEvent> events = files.lockedEvents(tx, id);
+            int seq = events.size() + 1;
+            if (seq > 1 && events.get(seq - 2).what() == FileEvent.What.BEGUN) {
+                return OptionalInt.empty();
+            }
+            files.add(
+                    tx,
+                    id,
+                    FileEvent.begun(seq, source, span.first(), span.last().plusSeconds(1)));
+            return OptionalInt.of(seq);
+        });
     }
 
-    void add(String id, FileEvent event) {
-        database.withTransaction(tx -> files.add(tx, id, event));
+    /** Whether an import goes on: nobody took the file back since. */
+    Predicate<Transaction> isRunning(String id, int begunSeq) {
+        return tx -> files.isRunning(tx, id, begunSeq);
+    }
+
+    /** Notes how an import ended, as the event after its beginning; nothing if the file was taken back meanwhile. */
+    void end(String id, FileEvent ended) {
+        database.withTransaction(tx -> {
+            if (files.isRunning(tx, id, ended.seq() - 1)) {
+                files.add(tx, id, ended);
+            }
+        });
     }
 
     Progress progress(String id) {

@@ -4,6 +4,7 @@ import bagclock.logfile.LogFile;
 import bagclock.logfile.LogReport;
 import bagclock.readings.LoggerProfile.BelowZero;
 import java.io.IOException;
+import java.util.List;
 import java.util.Optional;
 
 /** A file that holds temperature and humidity. */
@@ -13,6 +14,6 @@ record OneFile(LogFile file, RoomSamples.Channels channels, BelowZero below, Roo
         RoomSamples samples = new RoomSamples(file, channels, below, taker);
         LogReport report = file.read(samples);
         samples.finish();
-        return new Found(report.faults(), Optional.empty());
+        return new Found(List.of(new FileFound("", report, samples.incomplete())), report.faults(), Optional.empty());
     }
 }

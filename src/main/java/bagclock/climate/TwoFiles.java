@@ -24,7 +24,10 @@ record TwoFiles(Half temperature, Half humidity, BelowZero below, Duration hold,
                         named(temperature, temperatures.report().faults()),
                         named(humidity, humidities.report().faults()))
                 .toList();
-        return new Found(faults, Optional.of(found));
+        List<FileFound> files = List.of(
+                new FileFound(temperature.name(), temperatures.report(), 0),
+                new FileFound(humidity.name(), humidities.report(), 0));
+        return new Found(files, faults, Optional.of(found));
     }
 
     /** The same faults, with the name of the file before that of the column. */

@@ -1,8 +1,12 @@
 package bagclock.desk;
 
+import bagclock.core.exposure.Zone;
 import bagclock.platform.Database;
 import bagclock.platform.Transaction;
+import bagclock.readings.FileEvent;
 import bagclock.readings.Kept;
+import bagclock.readings.LoggerFile;
+import bagclock.readings.LoggerFiles;
 import bagclock.readings.Readings;
 import bagclock.readings.Source;
 import bagclock.readings.Taken;
@@ -14,7 +18,9 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.function.Predicate;
 
 /** The desk's counter for readings: they come, they are taken back, and cabinets are judged by them. */
 public final class AirDesk {
@@ -24,6 +30,7 @@ public final class AirDesk {
     private final Excursions excursions;
     private final BiConsumer<Transaction, String> tell;
     private final Readings readings = new Readings();
+    private final LoggerFiles files = new LoggerFiles();
 
     AirDesk(
             Database database,
@@ -40,26 +47,50 @@ public final class AirDesk {
 
     /** Keeps the good ones of some readings, and brings the clocks that rest on them up to date. */
     public Kept add(List<ZoneReading> fresh, Source source) {
+        return addWhile(tx -> true, fresh, source).orElseThrow();
+    }
+
+    /**
+     * As {@link #add}, a part of something longer.
+     *
+     * @param goesOn asked within the transaction, so that nothing comes between its answer and the readings
+     * @return empty, with nothing kept, if it does not go on
+     */
+    public Optional<Kept> addWhile(Predicate<Transaction> goesOn, List<ZoneReading> fresh, Source source) {
         Instant recordedAt = source.recordedAt().truncatedTo(ChronoUnit.MILLIS);
         return database.inTransaction(tx -> {
             Duration gap = register.houseRules(tx, recordedAt).fact().rules().maxReadingGap();
             clocks.lock(tx, fresh);
+            if (!goesOn.test(tx)) {
+                return Optional.empty();
+            }
             Taken taken = readings.add(tx, fresh, new Source(source.who(), recordedAt, source.file()), gap);
             ClockKeeping.Round round = clocks.new Round(tx, recordedAt, tell);
             round.readingsCame(taken.changes(), gap);
             round.sweep();
-            return taken.kept();
+            return Optional.of(taken.kept());
         });
     }
 
-    /** Takes back the readings of a file, and works out anew what rested on them; says how many they were. */
-    public long takeBack(TakenBack file, Instant now) {
-        return database.inTransaction(tx -> {
+    /**
+     * Takes back what a file brought, and works out anew what rested on it; nothing if none of it counts. A running
+     * import of the file stops: it finds this event after its own beginning.
+     */
+    public void takeBack(LoggerFile file, String who, Instant now) {
+        Zone zone = new Zone(file.placeCode());
+        database.withTransaction(tx -> {
+            clocks.lock(tx, zone);
+            List<FileEvent> events = files.lockedEvents(tx, file.id());
+            if (!LoggerFiles.counts(events)) {
+                return;
+            }
+            int seq = events.size() + 1;
+            Instant first = LoggerFiles.first(events).orElseThrow();
+            Instant last = LoggerFiles.last(events).orElseThrow();
             Duration gap = register.houseRules(tx, now).fact().rules().maxReadingGap();
-            clocks.lock(tx, file.zone());
-            long count = readings.takeBack(tx, file, gap);
-            clocks.new Round(tx, now, tell).readingsWent(file.zone());
-            return count;
+            long count = readings.takeBack(tx, new TakenBack(zone, file.id(), seq, first, last), gap);
+            clocks.new Round(tx, now, tell).readingsWent(zone);
+            files.add(tx, file.id(), FileEvent.takenBack(seq, new Source(who, now), count));
         });
     }
 

@@ -35,21 +35,27 @@ public record FileEvent(
         TAKEN_BACK
     }
 
+    /** How many readings of a file were kept, were there already, and were refused. */
+    public record Counts(long added, long known, long refused) {
+        /** Nobody knows of any. */
+        public static final Counts NONE = new Counts(0, 0, 0);
+    }
+
     /** That an import began; its readings lie in this span. */
     public static FileEvent begun(int seq, Source source, Instant first, Instant last) {
         return new FileEvent(seq, What.BEGUN, source.recordedAt(), source.who(), 0, 0, 0, first, last, "");
     }
 
     /** How an import ended. */
-    public static FileEvent ended(int seq, Source source, boolean well, Kept kept, String report) {
+    public static FileEvent ended(int seq, Source source, boolean well, Counts counts, String report) {
         return new FileEvent(
                 seq,
                 well ? What.DONE : What.FAILED,
                 source.recordedAt(),
                 source.who(),
-                kept.added(),
-                kept.known(),
-                kept.refused().size(),
+                counts.added(),
+                counts.known(),
+                counts.refused(),
                 null,
                 null,
                 report);

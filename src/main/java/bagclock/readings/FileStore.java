@@ -90,6 +90,15 @@ final class FileStore {
                 .list();
     }
 
+    /** So that of two that would write the next event the second sees the first one's. */
+    void lock(Transaction tx, String id) {
+        tx.handle()
+                .createQuery("select id from logger_file where id = :id for update")
+                .bind("id", id)
+                .mapTo(String.class)
+                .list();
+    }
+
     List<FileEvent> events(Transaction tx, String id) {
         return tx.handle()
                 .createQuery("select seq, what, happened_at, who, added, known, refused, first_at, last_at, report"

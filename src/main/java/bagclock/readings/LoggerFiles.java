@@ -186,6 +186,17 @@ public final class LoggerFiles {
         return files.events(tx, id);
     }
 
+    /** As {@link #events}, kept from others until the transaction ends: what is decided by them stays right. */
+    public List<FileEvent> lockedEvents(Transaction tx, String id) {
+        files.lock(tx, id);
+        return files.events(tx, id);
+    }
+
+    /** Whether the import that began with this event is still the last that is known of the file; keeps it so. */
+    public boolean isRunning(Transaction tx, String id, int begunSeq) {
+        return lockedEvents(tx, id).size() == begunSeq;
+    }
+
     /** Notes what happened; fails if another event with this number was noted meanwhile. */
     public void add(Transaction tx, String id, FileEvent event) {
         files.add(tx, id, event);
@@ -218,6 +229,11 @@ public final class LoggerFiles {
             int version = before.map(LoggerRow::version).orElse(0) + 1;
             loggers.add(tx, LoggerRow.of(profile, version), source);
         }
+    }
+
+    /** Whether readings of a file count, or may yet, after these events. */
+    public static boolean counts(List<FileEvent> events) {
+        return !events.isEmpty() && events.get(events.size() - 1).what() != FileEvent.What.TAKEN_BACK;
     }
 
     /** From when until when the readings of a file may be, by its beginnings. */

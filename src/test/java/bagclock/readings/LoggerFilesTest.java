@@ -60,7 +60,7 @@ class LoggerFilesTest extends OnBothDatabases {
         Instant last = Instant.parse("2026-03-02T00:00:00Z");
         database.withTransaction(tx -> {
             files.add(tx, file.id(), FileEvent.begun(1, SOURCE, first, last));
-            files.add(tx, file.id(), FileEvent.ended(2, SOURCE, true, new Kept(3, 1, List.of()), "1\ttime\twhy"));
+            files.add(tx, file.id(), FileEvent.ended(2, SOURCE, true, new FileEvent.Counts(3, 1, 0), "1\ttime\twhy"));
             files.add(tx, file.id(), FileEvent.takenBack(3, SOURCE, 3));
             files.setProgress(tx, file.id(), new Progress(3, 4));
         });
