@@ -7,7 +7,9 @@ import bagclock.logfile.LogFile;
 import bagclock.platform.Entered;
 import bagclock.platform.Messages;
 import bagclock.readings.AnswersForm;
+import bagclock.readings.Asked;
 import bagclock.readings.LoggerFile;
+import bagclock.readings.LoggerProfile;
 import bagclock.readings.LoggerProfile.BelowZero;
 import java.time.Clock;
 import java.time.Duration;
@@ -38,8 +40,13 @@ final class FileLooks {
      * A file as it would be imported.
      *
      * @param log empty as long as it can't be
+     * @param profile what would be kept of its logger
+     * @param isDecided whether nothing differs from what is kept, or it was said whether that holds from now on
      */
-    record Look(FilePage page, Optional<RoomLog> log, Answers answers, BelowZero below) {}
+    record Look(FilePage page, Optional<RoomLog> log, LoggerProfile profile, boolean isDecided) {}
+
+    /** A file with what was seen of it. */
+    private record Seen(FilePage page, Optional<RoomLog> log) {}
 
     /** What is stored of a file. */
     Kept kept(LoggerFile file) {
@@ -50,34 +57,57 @@ final class FileLooks {
     }
 
     private Kept kept(LoggerFile file, List<Kept> through) {
-        String place = climate.place(file.placeCode(), clock.instant()).fact().name();
         return new Kept(
-                file, place, store.events(file.id()), store.progress(file.id()), store.otherHalf(file.id()), through);
+                file,
+                place(file.placeCode()),
+                store.events(file.id()),
+                store.progress(file.id()),
+                store.otherHalf(file.id()),
+                through);
+    }
+
+    /** What is known of the logger of a file. */
+    LoggerProfile profile(LoggerFile file) {
+        return store.logger(file.logger()).orElseGet(() -> LoggerProfile.fresh(file.logger(), file.placeCode()));
     }
 
     /** A file of which no reading counts. */
     Look of(Kept kept, Entered entered) {
         Answers answers = AnswersForm.answers(entered, messages);
-        return kept.other()
+        Seen seen = kept.other()
                 .map(other -> pair(kept, other, answers, entered))
                 .orElseGet(() -> alone(kept, answers, entered));
+        List<Asked> asked = seen.page().asked();
+        Memory memory = new Memory(profile(kept.file()), kept.file());
+        Optional<Asked> question = asked.isEmpty() && seen.log().isEmpty()
+                ? Optional.empty()
+                : memory.question(asked, entered, place(memory.before().placeCode()));
+        return new Look(
+                question.map(seen.page()::asking).orElse(seen.page()),
+                seen.log(),
+                memory.after(asked, entered),
+                question.isEmpty() || !entered.text(Memory.FIELD).isEmpty());
     }
 
-    private Look alone(Kept kept, Answers answers, Entered entered) {
+    private String place(String code) {
+        return climate.place(code, clock.instant()).fact().name();
+    }
+
+    private Seen alone(Kept kept, Answers answers, Entered entered) {
         BelowZero below = AnswersForm.belowZero(entered);
         Optional<Preview> preview = Preview.of(store.source(kept.file().id()), answers, below);
         if (preview.isEmpty()) {
             FilePage page = words.impossible(kept, messages.text("climate.file.unreadable"));
-            return new Look(page, Optional.empty(), answers, below);
+            return new Seen(page, Optional.empty());
         }
         Preview seen = preview.get();
         OtherHalf half =
                 Half.isOnly(seen.file()) ? halfWords.wanted(seen.file(), halves.fitting(kept.file())) : OtherHalf.NONE;
         FilePage page = words.preview(kept, seen, entered, half);
-        return new Look(page, page.ready() ? Optional.of(seen.log(below)) : Optional.empty(), answers, below);
+        return new Seen(page, page.ready() ? Optional.of(seen.log(below)) : Optional.empty());
     }
 
-    private Look pair(Kept kept, LoggerFile other, Answers answers, Entered entered) {
+    private Seen pair(Kept kept, LoggerFile other, Answers answers, Entered entered) {
         BelowZero below = AnswersForm.belowZero(entered);
         Optional<LogFile> one = halves.read(kept.file(), answers);
         Optional<LogFile> two = halves.read(other, answers);
@@ -85,7 +115,7 @@ final class FileLooks {
         boolean isOther = fits(two, one);
         if (!isOne && !isOther) {
             FilePage page = words.impossible(kept, messages.text("climate.half.same"));
-            return new Look(page, Optional.empty(), answers, below);
+            return new Seen(page, Optional.empty());
         }
         boolean isEither = isOne && isOther;
         String said = entered.text(RoomFields.HOLDS);
@@ -96,7 +126,7 @@ final class FileLooks {
         PairPreview preview = PairPreview.of(isTemperature ? mine : theirs, isTemperature ? theirs : mine, below, hold);
         boolean isOpen = isEither && said.isEmpty();
         FilePage page = words.pair(kept, isOpen ? preview.unsaid() : preview, entered, isEither);
-        return new Look(page, page.ready() ? Optional.of(preview.log(below, hold)) : Optional.empty(), answers, below);
+        return new Seen(page, page.ready() ? Optional.of(preview.log(below, hold)) : Optional.empty());
     }
 
     private static boolean fits(Optional<LogFile> temperature, Optional<LogFile> humidity) {

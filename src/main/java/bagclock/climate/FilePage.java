@@ -3,6 +3,7 @@ package bagclock.climate;
 import bagclock.platform.Page;
 import bagclock.readings.Asked;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * One file of a logger: what must be said about it, what would be read from it, how its import stands.
@@ -52,6 +53,23 @@ public record FilePage(
     /** The same with its other half. */
     FilePage with(OtherHalf other) {
         return new FilePage(title, id, lead, problem, asked, seen, standing, ready, other);
+    }
+
+    /** The same, asking one thing more. */
+    FilePage asking(Asked more) {
+        return asking(Stream.concat(asked.stream(), Stream.of(more)).toList());
+    }
+
+    /** The same, with these words beside a field. */
+    FilePage refusing(String name, String words) {
+        return asking(asked.stream()
+                .map(one ->
+                        one.field().name().equals(name) ? new Asked(one.field().refused(words), one.choices()) : one)
+                .toList());
+    }
+
+    private FilePage asking(List<Asked> all) {
+        return new FilePage(title, id, lead, problem, all, seen, standing, ready, half);
     }
 
     @Override

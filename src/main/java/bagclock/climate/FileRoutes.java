@@ -141,16 +141,12 @@ final class FileRoutes {
         return store.file(ctx.pathParam("id"));
     }
 
-    private LoggerProfile profile(LoggerFile file) {
-        return store.logger(file.logger()).orElseGet(() -> LoggerProfile.fresh(file.logger(), file.placeCode()));
-    }
-
     private void show(Context ctx) {
         FilePages.Kept kept = looks.kept(file(ctx));
         if (!kept.through().isEmpty()) {
             pages.show(ctx, words.through(kept));
         } else if (kept.isNew()) {
-            Map<String, String> values = new HashMap<>(AnswersForm.values(profile(kept.file())));
+            Map<String, String> values = new HashMap<>(AnswersForm.values(looks.profile(kept.file())));
             values.putIfAbsent(AnswersForm.ZONE, "");
             pages.show(ctx, looks.of(kept, Entered.of(values, texts)).page());
         } else {
@@ -177,9 +173,11 @@ final class FileRoutes {
             pages.refuse(ctx, look.page());
             return;
         }
-        LoggerProfile before =
-                LoggerProfile.fresh(kept.file().logger(), kept.file().placeCode());
-        store.keep(AnswersForm.profile(before, look.answers(), look.below()), new Source(who(ctx), clock.instant()));
+        if (!look.isDecided()) {
+            pages.refuse(ctx, look.page().refusing(Memory.FIELD, messages.text("entered.choose")));
+            return;
+        }
+        store.keep(look.profile(), new Source(who(ctx), clock.instant()));
         imports.begin(new Imports.Job(kept.file(), look.log().orElseThrow()), who(ctx));
         ctx.redirect(PATH + "/" + kept.file().id(), HttpStatus.SEE_OTHER);
     }

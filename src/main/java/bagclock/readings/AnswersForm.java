@@ -75,18 +75,6 @@ public final class AnswersForm {
         return one(BelowZero.class, entered.text(BELOW_ZERO)).orElse(BelowZero.UNKNOWN);
     }
 
-    /** The logger as it is known from now on. */
-    public static LoggerProfile profile(LoggerProfile before, Answers answers, BelowZero below) {
-        return new LoggerProfile(
-                before.name(),
-                before.placeCode(),
-                answers.zone(),
-                answers.dayOrder(),
-                answers.unit(),
-                answers.names(),
-                below);
-    }
-
     private static Optional<String> said(String text) {
         return text.isEmpty() ? Optional.empty() : Optional.of(text);
     }

@@ -81,6 +81,52 @@ class LoggerFilesSiteTest {
         assertThat(next.select("button").eachText()).contains("Import these readings");
     }
 
+    private static String zoneOf(Visitor visitor, String path) {
+        return visitor.page(path).select("input[name=zone]").val();
+    }
+
+    @Test
+    void whatWasSaidOfALoggerIsNotChangedBySayingOtherwiseOnce() throws InterruptedException {
+        Visitor visitor = clerk();
+        String text = "Time;Temp °C;Feuchte\n2026-03-04 10:07;22,4;48,7\n";
+        String first = upload(visitor, "Line 5", text);
+        visitor.submit(first, first + "/import", "zone", "Europe/Berlin");
+        done(visitor, first);
+
+        String travelled = upload(visitor, "Line 5", text.replace("10:07", "10:27"));
+        HttpResponse<String> unsaid = visitor.submit(travelled, travelled + "/import", "zone", "Europe/London");
+        assertThat(unsaid.statusCode()).isEqualTo(422);
+        Document asked = Jsoup.parse(unsaid.body());
+        assertThat(asked.select("fieldset:has(input[name=remember])").text())
+                .contains(
+                        "Line 5 was said to be otherwise", "Zone of the logger's clock: Europe/Berlin", "Choose one.");
+
+        visitor.submit(travelled, travelled + "/import", "zone", "Europe/London", "remember", "file");
+        assertThat(done(visitor, travelled).text()).contains("kept 1");
+        String next = upload(visitor, "Line 5", text.replace("10:07", "10:37"));
+        assertThat(zoneOf(visitor, next)).isEqualTo("Europe/Berlin");
+
+        visitor.submit(next, next + "/import", "zone", "Europe/London", "remember", "logger");
+        done(visitor, next);
+        assertThat(zoneOf(visitor, upload(visitor, "Line 5", text.replace("10:07", "10:47"))))
+                .isEqualTo("Europe/London");
+    }
+
+    /** A file that writes its offset asks for no zone, and takes away none. */
+    @Test
+    void whatAFileDoesNotAskStaysAsItWasSaid() throws InterruptedException {
+        Visitor visitor = clerk();
+        String first = upload(visitor, "Line 6", "Time,Temp °C,RH %\n2026-03-05 10:07,22.4,48.7\n");
+        visitor.submit(first, first + "/import", "zone", "Europe/Berlin");
+        done(visitor, first);
+        String second = upload(visitor, "Line 6", "Time,Temp °C,RH %\n2026-03-05 10:17Z,22.4,48.7\n");
+        assertThat(visitor.submit(second, second + "/import").statusCode()).isEqualTo(303);
+        done(visitor, second);
+
+        assertThat(zoneOf(visitor, upload(visitor, "Line 6", "Time,Temp °C,RH %\n2026-03-05 10:27,22.4,48.7\n")))
+                .isEqualTo("Europe/Berlin");
+    }
+
     private static String[] withToken(Document page, String... said) {
         String[] fields = java.util.Arrays.copyOf(said, said.length + 2);
         fields[said.length] = "csrf";
