@@ -6,6 +6,8 @@ import bagclock.desk.Desk;
 import bagclock.platform.Messages;
 import bagclock.platform.Texts;
 import bagclock.register.KnownPlace;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -61,6 +63,17 @@ final class CabinetAlarms {
         return answer.floorLife()
                 .endsAt()
                 .map(end -> messages.text("climate.changed.answer.until", verdict, texts.at(end, now)))
+                .or(() -> answer.floorLife()
+                        .remainingHours()
+                        .map(hours -> messages.text("climate.changed.answer.left", verdict, texts.span(span(hours)))))
                 .orElse(messages.text("climate.changed.answer", verdict));
+    }
+
+    /** Rounded down, so that no more is said than is left. */
+    private static Duration span(BigDecimal hours) {
+        return Duration.ofMillis(hours.movePointRight(3)
+                .multiply(BigDecimal.valueOf(3600))
+                .setScale(0, RoundingMode.FLOOR)
+                .longValueExact());
     }
 }

@@ -20,6 +20,7 @@ final class Plot {
     /** Drawn at most, more than the width has dots for would not be seen. */
     static final int MOST_DRAWN = 884;
 
+    private static final int ROOM_FOR_LABEL = 44;
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
     private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMM yyyy", Locale.ENGLISH);
@@ -180,7 +181,7 @@ final class Plot {
         }
     }
 
-    /** Midnights, in the site's zone: of each day, each Monday, or each first of a month. */
+    /** Midnights, in the site's zone: of each day, each Monday, or each first of a month; the edge cuts no label. */
     private List<Curve.Mark> days() {
         long span = Duration.between(from, to).toDays();
         List<Curve.Mark> days = new ArrayList<>();
@@ -188,7 +189,8 @@ final class Plot {
         while (day.atStartOfDay(zone).toInstant().isBefore(to)) {
             String label = label(day, span);
             if (!label.isEmpty()) {
-                days.add(new Curve.Mark(number(x(day.atStartOfDay(zone).toInstant())), label));
+                double x = x(day.atStartOfDay(zone).toInstant());
+                days.add(new Curve.Mark(number(x), x > Curve.RIGHT - ROOM_FOR_LABEL ? "" : label));
             }
             day = day.plusDays(1);
         }

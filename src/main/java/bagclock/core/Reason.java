@@ -90,6 +90,8 @@ public enum Reason {
     NUMBER_OUT_OF_RANGE,
     /** Parts: time. Another reading of this time has other values. */
     READING_DIFFERS,
+    /** Parts: the time of the reading. A clock that lost its date begins in 1970 or 1980. */
+    READING_TOO_OLD,
     /** Parts: column. */
     COLUMN_MISSING,
     /** The file can't be read from here on. */

@@ -11,6 +11,7 @@ import bagclock.readings.Kept.BadLine;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -25,6 +26,9 @@ import java.util.TreeMap;
  * is one.
  */
 public final class Readings {
+    /** A clock that lost its date begins before it. */
+    private static final Instant EARLIEST = Instant.parse("2000-01-01T00:00:00Z");
+
     /** So that years of readings are never held at once. */
     private static final int DAYS_AT_ONCE = 30;
 
@@ -33,23 +37,25 @@ public final class Readings {
     private final HourStore hours = new HourStore();
 
     /**
-     * Keeps the good ones of a list; refused are the future and a second reading of one time with other values. Only the
-     * blocks of the days that they touch are made anew.
+     * Keeps the good ones of a list; refused are the future, the time before 2000, and a second reading of one time with
+     * other values. Only the blocks of the days that they touch are made anew.
      *
      * @param gap how long a reading holds
      */
     public Taken add(Transaction tx, List<ZoneReading> readings, Source source, Duration gap) {
         Map<Zone, TreeMap<Instant, Reading>> fresh = new HashMap<>();
         List<BadLine> bad = new ArrayList<>();
-        Map<Zone, Map<Instant, Reading>> there = there(tx, readings);
+        readings.forEach(line -> impossible(line, source.recordedAt()).ifPresent(bad::add));
+        List<ZoneReading> possible = readings.stream()
+                .filter(line -> impossible(line, source.recordedAt()).isEmpty())
+                .toList();
+        Map<Zone, Map<Instant, Reading>> there = there(tx, possible);
         int known = 0;
-        for (ZoneReading line : readings) {
+        for (ZoneReading line : possible) {
             Reading reading = line.reading();
             Optional<Reading> before = Optional.ofNullable(
                     there.getOrDefault(line.zone(), Map.of()).get(reading.at()));
-            if (reading.at().isAfter(source.recordedAt())) {
-                bad.add(bad(line, Reason.HAPPENED_IN_FUTURE, reading.at(), source.recordedAt()));
-            } else if (before.isEmpty()) {
+            if (before.isEmpty()) {
                 there.computeIfAbsent(line.zone(), zone -> new HashMap<>()).put(reading.at(), reading);
                 fresh.computeIfAbsent(line.zone(), zone -> new TreeMap<>()).put(reading.at(), reading);
             } else if (before.get().equals(reading)) {
@@ -63,7 +69,19 @@ public final class Readings {
                         write(tx, zone.getKey(), List.copyOf(zone.getValue().values()), source, gap))
                 .toList();
         int added = changes.stream().mapToInt(change -> change.added().size()).sum();
+        bad.sort(Comparator.comparingLong(BadLine::line));
         return new Taken(new Kept(added, known, bad), changes);
+    }
+
+    /** What no reading can be; no database is asked about such times. */
+    private static Optional<BadLine> impossible(ZoneReading line, Instant recordedAt) {
+        Instant at = line.reading().at();
+        if (at.isBefore(EARLIEST)) {
+            return Optional.of(bad(line, Reason.READING_TOO_OLD, at));
+        }
+        return at.isAfter(recordedAt)
+                ? Optional.of(bad(line, Reason.HAPPENED_IN_FUTURE, at, recordedAt))
+                : Optional.empty();
     }
 
     private static BadLine bad(ZoneReading reading, Reason reason, Object... parts) {

@@ -15,8 +15,10 @@ import bagclock.core.exposure.ZoneLog;
 import bagclock.core.heat.Answer;
 import bagclock.core.heat.Assess;
 import bagclock.core.heat.Question;
+import bagclock.core.heat.Verdict;
 import bagclock.core.quantity.RelativeHumidity;
 import bagclock.core.standard.Standard;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -29,11 +31,24 @@ import java.util.Optional;
  * supposition needs it open. Pure; what can't be supposed, because the part is in an oven, is refused by the timeline.
  */
 record Supposed(Standard standard, PartHistory history) {
+    /** The model is not run further ahead. */
+    private static final Duration FURTHEST = Duration.ofDays(400);
+
     private static final Zone SUPPOSED = new Zone("supposed");
     private static final HumidityCard DRY = new HumidityCard(Map.of(5.0, true, 10.0, true, 60.0, true));
 
-    /** What the rules answer, and what the model says beside it. */
-    record Result(Answer answer, Beside beside) {}
+    /**
+     * What the rules answer, and what the model says beside it.
+     *
+     * @param beside at the moment that the answer is about
+     * @param then at the end of the floor life where one is asked for, else the same
+     * @param at the moment of {@code then}
+     */
+    record Result(Answer answer, Beside beside, Beside then, Instant at) {
+        private Result(Answer answer, Beside beside, Instant at) {
+            this(answer, beside, beside, at);
+        }
+    }
 
     /** As it is, at a moment. */
     Result asItIs(Instant moment) {
@@ -51,7 +66,20 @@ record Supposed(Standard standard, PartHistory history) {
         worstCases.put(SUPPOSED, air);
         ClimateLog climate = new ClimateLog(zones, worstCases, history.climate().worstCase());
         return Timeline.of(events)
-                .fold(timeline -> Outcome.accepted(result(timeline, climate, now)), Outcome.Refused::new);
+                .fold(timeline -> Outcome.accepted(untilTheEnd(timeline, climate, now)), Outcome.Refused::new);
+    }
+
+    /** How long it lasts is asked, so the model is asked about the end. */
+    private Result untilTheEnd(Timeline timeline, ClimateLog climate, Instant now) {
+        Result result = result(timeline, climate, now);
+        return result.answer()
+                .floorLife()
+                .endsAt()
+                .filter(end -> result.answer().verdict() == Verdict.CLEAR && end.isAfter(now))
+                .filter(end -> end.isBefore(now.plus(FURTHEST)))
+                .map(end -> new Result(
+                        result.answer(), result.beside(), Estimates.of(standard, at(timeline, climate, end)), end))
+                .orElse(result);
     }
 
     /** From now on in a cabinet that keeps its class, and out again at a later moment to where it was. */
@@ -79,8 +107,14 @@ record Supposed(Standard standard, PartHistory history) {
     }
 
     private Result result(Timeline timeline, ClimateLog climate, Instant moment) {
-        PartHistory supposed = new PartHistory(history.part(), timeline, climate, history.rules(), moment);
+        PartHistory supposed = at(timeline, climate, moment);
         return new Result(
-                Assess.of(standard, new Question(supposed, Optional.empty())), Estimates.of(standard, supposed));
+                Assess.of(standard, new Question(supposed, Optional.empty())),
+                Estimates.of(standard, supposed),
+                moment);
+    }
+
+    private PartHistory at(Timeline timeline, ClimateLog climate, Instant moment) {
+        return new PartHistory(history.part(), timeline, climate, history.rules(), moment);
     }
 }

@@ -115,6 +115,7 @@ final class WhatIfPages {
         Result at = supposed.asItIs(later);
         Answer today = supposed.asItIs(now).answer();
         List<String> sentences = new ArrayList<>();
+        sentences.add(text("whatif.bake.unbaked", texts.at(later, now)));
         sentences.add(bake("whatif.bake.now", today, now, now));
         sentences.add(bake("whatif.bake.later", at.answer(), later, now));
         if (today.verdict() == Verdict.CLEAR) {
@@ -142,7 +143,7 @@ final class WhatIfPages {
                 verdict,
                 text("verdict." + verdict),
                 sentences,
-                estimates.lead(result.beside()),
+                text("whatif.estimate", texts.at(result.at()), estimates.lead(result.then())),
                 estimates.warning(result.beside()).orElse(""));
     }
 

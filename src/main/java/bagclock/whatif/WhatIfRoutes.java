@@ -16,6 +16,7 @@ import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Objects;
 
@@ -57,7 +58,8 @@ public final class WhatIfRoutes {
     }
 
     private void partType(Context ctx) {
-        Instant now = clock.instant();
+        // Ends of floor lives are whole seconds: seven days are to read as seven days.
+        Instant now = clock.instant().truncatedTo(ChronoUnit.SECONDS);
         String number = Objects.requireNonNullElse(ctx.queryParam("number"), "");
         PartType type = store.partType(number, now).orElseThrow(() -> new NotThere("no part type " + number));
         String lead = texts.messages().text("whatif.fresh", type.description());

@@ -150,6 +150,11 @@ class ReadingsTest extends OnBothDatabases {
         Kept again = add(at(1, 22, 40), at(2, 22, 40)).kept();
         Kept other = add(at(1, 23, 40), at(24 * 50, 22, 40)).kept();
 
+        Instant reset = Instant.parse("1980-01-01T00:00:00Z");
+        Kept old = add(new Reading(reset, Air.of(22, 40)), new Reading(Instant.MIN, Air.of(22, 40)))
+                .kept();
+
+        assertThat(old.refused()).hasSize(2).allMatch(bad -> bad.refusal().reason() == Reason.READING_TOO_OLD);
         assertThat(again).isEqualTo(new Kept(1, 1, List.of()));
         assertThat(other.added()).isZero();
         assertThat(other.refused().stream().map(bad -> bad.refusal().reason()))

@@ -53,7 +53,7 @@ class WhatIfSiteTest {
     @Test
     void milderAndHarsherAirAreAnsweredByTheRules() {
         assertThat(panel(page("/items/R-407/what-if?temperature=22&humidity=45"), "air-title"))
-                .contains("Clear", "in 4 days 21 h", "Beside it: By the model");
+                .contains("Clear", "in 4 days 21 h", "Beside it, for Tue 17 Mar 2026 11:20 (CET): By the model");
         assertThat(panel(page("/items/R-407/what-if?temperature=35&humidity=90"), "air-title"))
                 .contains("Clear", "The floor life ends")
                 .doesNotContain("4 days");
@@ -85,7 +85,7 @@ class WhatIfSiteTest {
     @Test
     void aPartTypeIsAskedAboutWithoutAnItem() {
         assertThat(panel(page("/parts/what-if?number=SNR-1001&temperature=22&humidity=45"), "air-title"))
-                .contains("Clear", "in 7 days");
+                .contains("Clear", "in 7 days", "Beside it, for Thu 19 Mar 2026 14:20 (CET): By the model");
     }
 
     @Test

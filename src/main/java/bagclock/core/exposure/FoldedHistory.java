@@ -46,7 +46,7 @@ public final class FoldedHistory {
             sinceMs = event.at().toEpochMilli();
             if (i + 1 < events.size()) {
                 long untilMs = events.get(i + 1).at().toEpochMilli();
-                clock.passAll(surroundings.spans(now.place(), sinceMs, untilMs), now.lastFloor());
+                clock.passAll(surroundings.spans(now.place(), sinceMs, untilMs), now.stands());
             }
         }
         if (events.isEmpty()) {
@@ -55,7 +55,7 @@ public final class FoldedHistory {
         this.where = now;
         this.lastEventMs = sinceMs;
         this.beforeLastLeg = clock.forecast();
-        clock.passAll(surroundings.spans(now.place(), sinceMs, momentMs), now.lastFloor());
+        clock.passAll(surroundings.spans(now.place(), sinceMs, momentMs), now.stands());
         if (sinceMs == momentMs) {
             surroundings.spans(now.place(), momentMs, momentMs + 1).forEach(clock::look);
         }

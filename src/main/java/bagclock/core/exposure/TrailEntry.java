@@ -9,7 +9,7 @@ import java.util.Optional;
  *
  * @param from start, included
  * @param to end, excluded
- * @param zone where it was on the floor, empty if not told
+ * @param zone where it was on the floor, or the logged cabinet that it was in; empty if not told
  * @param air the harshest air of the stretch, empty if not known
  * @param life the life at whose rate it counted, empty if at none
  */

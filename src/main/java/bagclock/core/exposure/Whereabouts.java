@@ -59,6 +59,11 @@ public record Whereabouts(Place place, Optional<Zone> lastFloor, boolean mounted
         return new Whereabouts(other, lastFloor, mounted, true);
     }
 
+    /** Whose air it stands in: a logged cabinet's, else that of the zone in which it last was on the floor. */
+    Optional<Zone> stands() {
+        return place instanceof Place.Cabinet cabinet ? cabinet.log().or(() -> lastFloor) : lastFloor;
+    }
+
     boolean isOnFloor() {
         return place instanceof Place.Floor;
     }

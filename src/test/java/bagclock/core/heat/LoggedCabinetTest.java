@@ -3,6 +3,7 @@ package bagclock.core.heat;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bagclock.core.exposure.ClockState;
+import bagclock.core.exposure.Zone;
 import bagclock.core.standard.BodyKind;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
@@ -49,6 +50,7 @@ class LoggedCabinetTest {
 
         assertThat(Told.used(answer)).isCloseTo(15 + 2 * 3.5, EXACT);
         assertThat(answer.bakeColumn()).contains(Answer.Column.OVER_72H);
+        assertThat(answer.trail().get(answer.trail().size() - 1).zone()).contains(new Zone("cabinet"));
     }
 
     /** A cabinet of up to 5 read between 5 and 10 for longer is a 5-to-10 stay: levels 2 to 3 rest on, levels 4 to 5a do not. */
