@@ -133,13 +133,19 @@ final class Words {
     }
 
     private String named(Map<String, String> notes) {
-        Stream<String> due = Optional.ofNullable(notes.get(Notes.CALIBRATION_WAS_DUE)).stream()
-                .map(day -> text("stock.entry.calibration", day));
-        Stream<String> names =
-                List.of(Notes.PLACE, Notes.CARRIER, Notes.BOARD, Notes.LOCATION, Notes.OPENED_ANYWAY).stream()
-                        .filter(notes::containsKey)
-                        .map(notes::get);
-        return Stream.concat(names, due).collect(Collectors.joining(", "));
+        Stream<String> names = List.of(Notes.PLACE, Notes.CARRIER, Notes.BOARD, Notes.LOCATION).stream()
+                .filter(notes::containsKey)
+                .map(notes::get);
+        Stream<String> remarks = Stream.of(
+                        remark(notes, Notes.ABOVE_OPENING_LIMIT, "stock.entry.above"),
+                        remark(notes, Notes.OPENED_ANYWAY, "stock.entry.anyway"),
+                        remark(notes, Notes.CALIBRATION_WAS_DUE, "stock.entry.calibration"))
+                .flatMap(Optional::stream);
+        return Stream.concat(names, remarks).collect(Collectors.joining(", "));
+    }
+
+    private Optional<String> remark(Map<String, String> notes, String note, String key) {
+        return Optional.ofNullable(notes.get(note)).map(said -> text(key, said));
     }
 
     String air(Air air) {

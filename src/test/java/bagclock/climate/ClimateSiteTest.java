@@ -54,6 +54,26 @@ class ClimateSiteTest {
     }
 
     @Test
+    void aBagOpenedWhereNoneShouldBeAsksWhyAndStandsSoInTheLedger() {
+        Visitor clerk = Visitor.ofDemo(site.port(), Role.CLERK);
+        String act = "/items/R-401/acts/open";
+        String[] opening = {
+            "spot5", "dry", "spot10", "dry", "spot60", "dry", "bag", "sound", "place", "DOCK", "at", "2026-03-12T14:20",
+            "readAt", "", "whyAnyway", ""
+        };
+        assertThat(Jsoup.parse(clerk.submit(act, act, opening).body())
+                        .select(".error")
+                        .text())
+                .isEqualTo("Fill this in.");
+
+        opening[opening.length - 1] = "The line waits";
+        assertThat(clerk.submit(act, act, opening).statusCode()).isEqualTo(303);
+        assertThat(clerk.page("/items/R-401").text())
+                .contains("Opened: DOCK, above the site's limit for opening (22.1 C 58.5 %RH, limit 27.0 C 55.0 %RH),"
+                        + " opened all the same: The line waits");
+    }
+
+    @Test
     void theCurveOfTheStoresHasItsGap() {
         Document page = engineer().page("/climate/STORES?days=7");
 
