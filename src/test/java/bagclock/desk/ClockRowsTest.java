@@ -1,8 +1,10 @@
 package bagclock.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import bagclock.core.exposure.PartHistory;
+import bagclock.platform.Engine;
 import bagclock.platform.OnBothDatabases;
 import java.time.Duration;
 import java.time.Instant;
@@ -20,13 +22,17 @@ class ClockRowsTest extends OnBothDatabases {
     private static final int STEPS = 120;
     private static final int STEPS_BETWEEN_LOOKS = 5;
 
+    private static final boolean FULL = "full".equals(System.getProperty("bagclock.counts"));
+
     static LongStream seeds() {
-        return LongStream.rangeClosed(1, "full".equals(System.getProperty("bagclock.counts")) ? 40 : 3);
+        return LongStream.rangeClosed(1, FULL ? 40 : 3);
     }
 
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void rowsAndReplayAgree(long seed) {
+        // The rules are the same on both databases: one story tells whether PostgreSQL takes the SQL.
+        assumeTrue(FULL || engine == Engine.H2 || seed == 1);
         TestShop shop = new TestShop(database);
         RandomShop random = new RandomShop(shop, seed);
         long onSums = 0;
