@@ -55,4 +55,13 @@ class BandsTest {
         assertThat(HUMIDITY.most(fewer)).isEqualTo(71);
         assertThat(HUMIDITY.least(fewer)).isEqualTo(40);
     }
+
+    @Test
+    void aGapWithinOnePieceBeginsAnotherBand() {
+        List<HourBand> all = new ArrayList<>(minutes(0, 730));
+        all.addAll(minutes(861, 1440));
+
+        assertThat(Bands.atMost(10, all, START, START.plus(Duration.ofDays(1)), HOLDS))
+                .hasSize(11);
+    }
 }
