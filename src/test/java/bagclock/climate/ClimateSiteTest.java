@@ -58,8 +58,22 @@ class ClimateSiteTest {
         Visitor clerk = Visitor.ofDemo(site.port(), Role.CLERK);
         String act = "/items/R-401/acts/open";
         String[] opening = {
-            "spot5", "dry", "spot10", "dry", "spot60", "dry", "bag", "sound", "place", "DOCK", "at", "2026-03-12T14:20",
-            "readAt", "", "whyAnyway", ""
+            "spot5",
+            "dry",
+            "spot10",
+            "dry",
+            "spot60",
+            "dry",
+            "bag",
+            "sound",
+            "place",
+            "DOCK",
+            "at",
+            "2026-03-12T14:20",
+            "readAt",
+            "",
+            "whyAnyway",
+            ""
         };
         assertThat(Jsoup.parse(clerk.submit(act, act, opening).body())
                         .select(".error")
