@@ -147,6 +147,27 @@ class ClerkIT extends Journey {
         assertThat(page.locator("svg.print")).hasCount(4);
     }
 
+    /** No browser here has a reader of its own, so one is put in; else, and without a camera, the page says what to do. */
+    @Test
+    void aCodeIsReadWithTheCameraWhereTheBrowserCan() {
+        signIn(new NewContextOptions());
+        open("/stock");
+        assertThat(page.getByText("This browser can't read codes with the camera"))
+                .isVisible();
+        assertThat(button("Read with the camera")).isHidden();
+        page.addInitScript("""
+                window.BarcodeDetector = class { async detect() { return [{ rawValue: "R-414" }]; } };
+                HTMLMediaElement.prototype.play = async () => {};
+                navigator.mediaDevices.getUserMedia = async () => new MediaStream();
+                """);
+        open("/stock");
+        button("Read with the camera").click();
+        assertThat(page.locator("main input[name=held]").first()).hasValue("R-414");
+        page.evaluate("() => { navigator.mediaDevices.getUserMedia = () => Promise.reject(new Error('busy')); }");
+        button("Read with the camera").click();
+        assertThat(page.getByRole(AriaRole.ALERT)).containsText("The camera can't be used");
+    }
+
     @Test
     void theWallFollowsWhatHappensWithoutASignIn() {
         page = browser.browser().newContext().newPage();

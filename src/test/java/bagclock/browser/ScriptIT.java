@@ -183,6 +183,7 @@ class ScriptIT {
             {"F9", "F8", "F4"},
             {"ArrowLeft", "ArrowDown", "F4"}
         }) {
+            page.locator("#other").focus();
             Scanner scanner = new Scanner(page);
             scanner.type("[)>");
             scanner.press(keys[0]);

@@ -64,8 +64,13 @@ class DryPackSiteTest {
 
     @Test
     void whatMustBeBakedFirstIsNotPacked() {
-        Document page = clerk().page("/items/T-418/dry-pack");
-        assertThat(page.text()).contains("Not yet").contains("It must be baked first.");
+        Visitor clerk = clerk();
+        Document page = clerk.page("/items/T-418/dry-pack");
+        assertThat(page.select(".trail li:contains(It must be baked first.)").text())
+                .startsWith("Not yet");
+        String token = clerk.page("/stock").select("main input[name=csrf]").val();
+        String[] confirmed = {"csrf", token, "desiccant", "yes", "card", "yes", "closure", "yes"};
+        assertThat(clerk.post("/items/T-418/dry-pack", confirmed).statusCode()).isEqualTo(422);
         assertThat(page.select("form[action=/items/T-418/dry-pack]")).isEmpty();
         assertThat(page.select("a[href=/ovens/load?tag=T-418]")).hasSize(1);
         assertThat(page.text())
