@@ -129,6 +129,7 @@ public final class Site implements AutoCloseable {
                                 run.chart().map(text -> new ToldRun.ChartText("tall-oven.csv", text))))
                         .toList(),
                 now);
+        site.ovens.publishFirst(OvenRuns.PLANNED_BY, now);
         return listening(site, settings, false);
     }
 

@@ -44,8 +44,17 @@ public final class DemoShop {
         return new Desk(database, Standard.load(Edition.J_STD_033D), (tx, topic) -> {});
     }
 
-    /** Lets the search for a better plan end after a second: drafts made one after the other would keep the machine busy. */
+    /** Lets the search for a better plan end after a second. */
     public static void searchBriefly(Site site) {
+        searchFor("1", site);
+    }
+
+    /** Lets drafts be as they are made: many of them, one after the other, would keep the machine busy. */
+    public static void searchNothing(Site site) {
+        searchFor("0", site);
+    }
+
+    private static void searchFor(String seconds, Site site) {
         String rules = "/ovens/plan/rules";
         Visitor planner = Visitor.ofDemo(site.port(), Role.PLANNER);
         planner.submit(
@@ -62,7 +71,9 @@ public final class DemoShop {
                 "change",
                 "60",
                 "search",
-                "1",
+                seconds,
+                "patience",
+                "168",
                 "weekends",
                 "yes");
     }

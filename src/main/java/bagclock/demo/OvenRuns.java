@@ -9,6 +9,9 @@ import java.util.Optional;
 
 /** The runs that ended in the ovens: one whose recorder's file was kept, and one without proof. */
 public final class OvenRuns {
+    /** Who made the plan that is published. */
+    public static final String PLANNED_BY = Team.PLANNER;
+
     private static final Duration STEP = Duration.ofMinutes(5);
     private static final double ROOM_C = 22;
     private static final double HOT_C = 126.4;

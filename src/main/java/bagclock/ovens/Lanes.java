@@ -8,8 +8,7 @@ import java.util.List;
  * @param words the same in words, for those who do not see it
  * @param nowX where the line of this moment stands
  */
-public record Lanes(
-        String words, String nowX, String fromMs, String minutesPerUnit, List<Lane> lanes, List<Tick> ticks) {
+public record Lanes(String words, String nowX, String minutesPerUnit, List<Lane> lanes, List<Tick> ticks) {
     /** Width of the drawing. */
     public static final int WIDTH = 1200;
 
@@ -28,21 +27,29 @@ public record Lanes(
     /**
      * A run, or a time out of service.
      *
-     * @param kind class of its shape: running, planned, frozen, out
-     * @param late word beside the mark of a late lot; empty if none is late
+     * @param kind class of its shape: done, running, planned, frozen, out
+     * @param ramps heating up, cooling down
      * @param form id of the form that moves it; empty if it can't be moved
-     * @param href where it is told in words
      */
-    public record Block(
-            String kind,
-            String x,
-            String width,
-            String label,
-            String under,
-            String late,
-            String title,
-            String form,
-            String href) {}
+    public record Block(String kind, String x, String width, List<Ramp> ramps, Words words, String form) {
+        /** Keeps its own copy. */
+        public Block {
+            ramps = List.copyOf(ramps);
+        }
+    }
+
+    /** A part of a run in which it comes to temperature, or from it. */
+    public record Ramp(String from, String to) {}
+
+    /**
+     * The words of a block.
+     *
+     * @param label empty where there is no room
+     * @param under likewise
+     * @param late beside the mark of late lots; empty if none is late
+     * @param title all of it, for who points at it
+     */
+    public record Words(String label, String under, String late, String title) {}
 
     /** A mark on the axis. */
     public record Tick(String x, String words) {}

@@ -49,16 +49,22 @@ public final class OvensRoutes implements AutoCloseable {
         this.runs = new RunRoutes(all, runPages, pages, texts, clock);
         this.interruptions = new InterruptionRoutes(all, runPages, pages, texts, clock);
         this.chartRoutes = new ChartRoutes(all, endedPages, pages, texts, clock);
-        this.planDesk = new PlanDesk(store, all, planStore, texts.zone());
+        this.planDesk = new PlanDesk(all, charts, planStore, texts.zone());
         this.toldRuns = new ToldRuns(all, runPages.charts(), endedPages);
         this.ended = new EndedRoutes(all, endedPages, pages, texts, clock);
         this.rules = new RulesRoutes(planStore, bands, pages, texts, clock);
-        this.plans = new PlanRoutes(planStore, planDesk, pages, texts, clock);
+        this.plans = new PlanRoutes(
+                new PlanRoutes.Stores(planStore, new CalendarStore(rooms.database())), planDesk, pages, texts, clock);
     }
 
     /** Keeps runs that ended before, unless some are kept already. */
     public void keep(List<ToldRun> runs, Instant now) {
         toldRuns.keep(runs, now);
+    }
+
+    /** Plans what waits and publishes that, unless a plan is published already. */
+    public void publishFirst(String who, Instant now) {
+        planDesk.publishFirst(who, now);
     }
 
     /** Declares the routes. */

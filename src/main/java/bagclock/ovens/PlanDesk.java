@@ -8,9 +8,11 @@ import bagclock.core.oven.Plan;
 import bagclock.core.oven.PlanCheck;
 import bagclock.core.oven.Problem;
 import bagclock.core.oven.Replan;
+import bagclock.core.oven.Run;
 import bagclock.core.oven.Score;
 import bagclock.core.oven.Shop;
 import bagclock.core.oven.ShopInMinutes;
+import bagclock.core.quantity.Celsius;
 import bagclock.ovens.StoredPlan.Search;
 import bagclock.ovens.solver.Solver;
 import bagclock.platform.NotThere;
@@ -24,20 +26,24 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.stream.Collectors;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 /**
- * Makes drafts and publishes them. A draft is there at once; then one search after the other makes it better in the
- * background, as long as nobody publishes it.
+ * Makes drafts. A draft is there at once; then one search after the other makes it better in the background, as long as
+ * neither it nor another is published.
  */
 final class PlanDesk implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(PlanDesk.class);
     private static final Duration ANNEALING = Duration.ofMillis(1_500);
     private static final int WORKERS = 2;
+    private static final int MOST_ENDED = 50;
+    private static final int FIRST_STEPS = 20_000;
 
     private final OvenStore ovenStore;
     private final Ovens ovens;
+    private final ChartStore charts;
     private final PlanStore store;
     private final ZoneId zone;
     private final Solver solver = Solver.usual(WORKERS);
@@ -47,9 +53,10 @@ final class PlanDesk implements AutoCloseable {
         return thread;
     });
 
-    PlanDesk(OvenStore ovenStore, Ovens ovens, PlanStore store, ZoneId zone) {
-        this.ovenStore = ovenStore;
+    PlanDesk(Ovens ovens, ChartStore charts, PlanStore store, ZoneId zone) {
+        this.ovenStore = ovens.store();
         this.ovens = ovens;
+        this.charts = charts;
         this.store = store;
         this.zone = zone;
     }
@@ -62,11 +69,27 @@ final class PlanDesk implements AutoCloseable {
                 zone,
                 store.rules(),
                 ovenStore.ovens(now),
+                ended(),
                 ovens.loads(now),
                 ovens.queue(now),
                 store.outages(now),
                 store.rushes(now),
                 store.published());
+    }
+
+    private List<Run> ended() {
+        record Filling(String oven, Instant loadedAt, double setPointC) {}
+        return charts.ends(MOST_ENDED).stream()
+                .collect(Collectors.groupingBy(end -> new Filling(end.oven(), end.loadedAt(), end.setPointC())))
+                .entrySet()
+                .stream()
+                .map(filling -> new Run(
+                        filling.getKey().oven(),
+                        new Celsius(filling.getKey().setPointC()),
+                        filling.getValue().stream()
+                                .map(end -> new Run.Stay(end.tag(), end.loadedAt(), end.outAt()))
+                                .toList()))
+                .toList();
     }
 
     /** A new draft: what was published is kept where it can be; from nothing where nothing was. */
@@ -75,20 +98,47 @@ final class PlanDesk implements AutoCloseable {
         Replan replan = new Replan(shop);
         Optional<Plan> before = now.published().map(StoredPlan::plan);
         Found found = before.map(replan::inserted).orElseGet(replan::fresh);
-        StoredPlan draft = new StoredPlan(
+        boolean isSought = !now.rules().search().isZero();
+        StoredPlan draft = made(now, supposed, found, isSought ? Search.SEARCHING : Search.DONE, changes);
+        store.add(draft, who);
+        if (isSought) {
+            searches.execute(() -> search(draft, shop, now.rules(), before));
+        }
+        return draft;
+    }
+
+    /**
+     * A plan for a site that has none, made at once and published, from the full hour after the next on: so its first run
+     * is not late before anybody has seen it.
+     */
+    void publishFirst(String who, Instant now) {
+        if (store.published().isPresent()) {
+            return;
+        }
+        ShopNow shop = shop(now.truncatedTo(ChronoUnit.HOURS).plus(2, ChronoUnit.HOURS));
+        ShopNow.Supposed supposed = shop.asItIs();
+        Replan replan = new Replan(supposed.intake().shop());
+        Found found =
+                new Anneal().improve(replan.minutes().problem(), replan.fresh().sketch(), Budget.of(FIRST_STEPS, 1));
+        StoredPlan draft = made(shop, supposed, found, Search.DONE, List.of());
+        store.add(draft, who);
+        store.publish(draft, who, now);
+    }
+
+    private static StoredPlan made(
+            ShopNow now, ShopNow.Supposed supposed, Found found, Search search, List<PlanChange> changes) {
+        Shop shop = supposed.intake().shop();
+        return new StoredPlan(
                 Secret.token(),
                 now.published().map(StoredPlan::id),
                 now.now(),
                 Optional.empty(),
-                Search.SEARCHING,
+                search,
                 found.score(),
                 found.bounds(),
-                lawful(shop, replan.minutes().plan(found.sketch())),
+                lawful(shop, ShopInMinutes.of(shop).plan(found.sketch())),
                 supposed.pinned(),
                 changes);
-        store.add(draft, who);
-        searches.execute(() -> search(draft, shop, now.rules(), before));
-        return draft;
     }
 
     private static Plan lawful(Shop shop, Plan plan) {
@@ -105,13 +155,21 @@ final class PlanDesk implements AutoCloseable {
             Problem problem = before.map(plan -> minutes.anchored(plan, rules.movePrice()))
                     .orElse(minutes.problem());
             Found start = new Found(minutes.sketch(draft.plan()), draft.score(), draft.bounds());
+            if (!store.isOpen(draft.id())) {
+                store.better(with(draft, shop, minutes, start, Search.BROKEN_OFF));
+                return;
+            }
             Duration annealing = rules.search().compareTo(ANNEALING) < 0 ? rules.search() : ANNEALING;
             Found annealed = new Anneal()
                     .improve(
                             problem,
                             start.sketch(),
                             Budget.of(annealing, draft.id().hashCode()));
-            store.better(with(draft, shop, minutes, annealed, Search.SEARCHING));
+            boolean isOpen = store.isOpen(draft.id());
+            store.better(with(draft, shop, minutes, annealed, isOpen ? Search.SEARCHING : Search.BROKEN_OFF));
+            if (!isOpen) {
+                return;
+            }
             Solver.Answer answer = solver.search(problem, annealed.sketch(), Budget.of(rules.search(), 1), found -> {});
             Found proved = answer.found();
             Bounds bounds = answer.ending() == Solver.Ending.DONE ? proved.bounds() : annealed.bounds();

@@ -4,7 +4,6 @@ import bagclock.core.oven.Plan;
 import bagclock.core.oven.Run;
 import bagclock.platform.CsvTable;
 import bagclock.platform.Texts;
-import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -41,16 +40,20 @@ final class PlanExport {
         return CsvTable.of(List.of("oven", "set_point_c", "item", "in_at", "out_at"), lines);
     }
 
-    /** One entry for each run. */
-    String calendar(Plan plan, Instant now) {
+    /** One entry for each run, the cancelled too: who reads it again finds each run under the name that it had. */
+    String calendar(List<CalendarEntry> entries) {
         StringBuilder out = new StringBuilder();
         line(out, "BEGIN:VCALENDAR");
         line(out, "VERSION:2.0");
         line(out, "PRODID:-//Bagclock//Oven plan//EN");
-        for (Run run : plan.runs()) {
+        for (CalendarEntry entry : entries) {
+            Run run = entry.run();
             line(out, "BEGIN:VEVENT");
-            line(out, "UID:" + run.oven() + "-" + run.startAt().toEpochMilli() + "@bagclock.invalid");
-            line(out, "DTSTAMP:" + CALENDAR.format(now));
+            line(out, "UID:" + entry.uid() + "@bagclock.invalid");
+            line(out, "SEQUENCE:" + entry.sequence());
+            line(out, "DTSTAMP:" + CALENDAR.format(entry.changedAt()));
+            line(out, "LAST-MODIFIED:" + CALENDAR.format(entry.changedAt()));
+            line(out, "STATUS:" + (entry.cancelled() ? "CANCELLED" : "CONFIRMED"));
             line(out, "DTSTART:" + CALENDAR.format(run.startAt()));
             line(out, "DTEND:" + CALENDAR.format(run.endAt()));
             line(

@@ -53,6 +53,7 @@ public record PlanPage(
      *
      * @param first tag of its first lot: names it
      * @param state running, planned, held: a word
+     * @param apart who joins or leaves it while it goes on, in words
      * @param start for the field of a move; empty: it can't be moved
      */
     public record RunLine(
@@ -64,17 +65,30 @@ public record PlanPage(
             String to,
             String state,
             List<String> lots,
+            List<String> apart,
             String start,
             boolean isPinned) {}
 
     /**
      * A lot in words.
      *
+     * @param part what it is; empty of a lot that is not there yet
+     * @param in the oven, the temperature and the beginning of its run; empty: in none
      * @param late empty: on time
+     * @param early how much before it is needed; empty if it is late or nobody needs it by a time
      * @param why why it is late, and what would make it on time
      */
     public record LotLine(
-            String tag, String programmes, String needed, String out, String where, String late, List<String> why) {}
+            String tag,
+            String part,
+            String positions,
+            String programmes,
+            String needed,
+            String in,
+            String out,
+            String late,
+            String early,
+            List<String> why) {}
 
     /** An oven out of service. */
     public record Outage(String id, String words) {}

@@ -1,10 +1,8 @@
 package bagclock.ovens;
 
 import bagclock.core.oven.Held;
-import bagclock.core.oven.Lot;
 import bagclock.core.oven.Plan;
 import bagclock.core.oven.PlanSum;
-import bagclock.core.oven.Programme;
 import bagclock.core.oven.Replan;
 import bagclock.core.oven.Run;
 import bagclock.core.oven.Shop;
@@ -20,7 +18,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Puts a plan on a page. */
 final class PlanPages {
@@ -62,7 +63,7 @@ final class PlanPages {
     }
 
     PlanPage page(Shown shown, Entered entered, Instant now) {
-        Shop planned = shown.supposed().intake().shop();
+        Shop planned = planned(shown);
         Plan plan = current(shown, now);
         PlanSum sum = PlanSum.of(planned, plan);
         LanesDrawing drawing =
@@ -73,7 +74,7 @@ final class PlanPages {
                 shown.shown().map(planWords::goodness).orElse(""),
                 shown.done(),
                 draft(shown, planned, plan, now),
-                named(shown, now),
+                named(shown, plan, now),
                 drawing.draw(shown.shop(), planned, plan.runs(), sum),
                 ORDER.stream()
                         .map(range -> Choice.of(range, words.text("plan.range." + range)))
@@ -82,11 +83,7 @@ final class PlanPages {
                 shown.range(),
                 next(shown, plan, now),
                 plan.runs().stream().map(run -> runLine(shown, run, now)).toList(),
-                planned.lots().stream()
-                        .sorted(Comparator.comparing(
-                                lot -> lot.wish().neededBy().orElse(Instant.MAX)))
-                        .map(lot -> lotLine(shown, planned, lot, plan, now))
-                        .toList(),
+                new LotLines(words, texts, shown.shop(), shown.supposed()).of(plan, now),
                 shown.shop().outages().stream()
                         .map(one -> new PlanPage.Outage(
                                 one.id(),
@@ -100,7 +97,7 @@ final class PlanPages {
     }
 
     /** What has no place as it is: what needs a bake and may have none too. */
-    private List<String> named(Shown shown, Instant now) {
+    private List<String> named(Shown shown, Plan plan, Instant now) {
         List<String> named = new ArrayList<>(shown.isDraft() ? List.of() : letGo(shown, now));
         if (!named.isEmpty()) {
             named.add(words.text("plan.let-go.anew"));
@@ -108,6 +105,7 @@ final class PlanPages {
         if (!shown.isDraft()) {
             named.addAll(inClosed(shown, now));
         }
+        beyondDoors(planned(shown), plan, now).ifPresent(named::add);
         shown.supposed().intake().named().stream().map(texts::refusal).forEach(named::add);
         shown.shop().queue().stream()
                 .filter(waiting -> !waiting.canBeBaked())
@@ -115,6 +113,19 @@ final class PlanPages {
                 .map(view -> words.text("plan.named.hold", view.item().tag(), words.why(view.answer())))
                 .forEach(named::add);
         return named;
+    }
+
+    private static Shop planned(Shown shown) {
+        return shown.supposed().intake().shop();
+    }
+
+    /** What comes out later than the hours reach in which doors are opened. */
+    private Optional<String> beyondDoors(Shop planned, Plan plan, Instant now) {
+        return planned.customs().attended().stream()
+                .map(Span::endExclusive)
+                .max(Comparator.naturalOrder())
+                .filter(last -> plan.runs().stream().anyMatch(run -> run.endAt().isAfter(last)))
+                .map(last -> words.text("plan.named.beyond-doors", texts.at(last, now)));
     }
 
     /** What is published and can't be as planned. */
@@ -126,7 +137,7 @@ final class PlanPages {
     /** Loads in an oven that is closed before they are out. */
     private List<String> inClosed(Shown shown, Instant now) {
         List<String> lines = new ArrayList<>();
-        Shop planned = shown.supposed().intake().shop();
+        Shop planned = planned(shown);
         for (Run run : planned.frozen()) {
             Span stay = new Span(run.startAt(), run.endAt());
             planned.ovens().stream()
@@ -184,7 +195,7 @@ final class PlanPages {
         String late = sum.late().isEmpty()
                 ? words.text("plan.lead.on-time")
                 : words.text("plan.lead.late", sum.late().size(), words.hours(sum.lateHours()));
-        return late + " " + words.text("plan.lead.sum", plan.runs().size(), words.hours(sum.ovenTime()));
+        return late + " " + words.text("plan.lead.sum", plan.runs().size(), words.hours(sum.ovenTime()), sum.changes());
     }
 
     private PlanPage.Draft draft(Shown shown, Shop planned, Plan plan, Instant now) {
@@ -206,6 +217,7 @@ final class PlanPages {
                         "plan.sum.runs",
                         Integer.toString(before.runs().size()),
                         Integer.toString(plan.runs().size())),
+                line("plan.sum.changes", Integer.toString(was.changes()), Integer.toString(is.changes())),
                 line(
                         "plan.sum.missing",
                         Long.toString(missing(planned, before)),
@@ -236,30 +248,65 @@ final class PlanPages {
                 .count();
     }
 
+    /** Something to do at an oven. */
+    private record Act(Instant at, String words, String href) {}
+
     /** Doors to open, by time. */
     private List<PlanPage.Next> next(Shown shown, Plan plan, Instant now) {
-        record Act(Instant at, String words, String href) {}
-        List<Act> acts = new ArrayList<>();
-        for (Run run : plan.runs()) {
-            String lots = String.join(", ", run.lots());
-            String oven = shown.shop().nameOf(run.oven());
-            if (!shown.isDraft() && isLetGo(shown, run)) {
-                continue;
-            } else if (!shown.shop().isRunning(run)) {
-                String tags = run.lots().stream().map(tag -> "&tag=" + tag).collect(Collectors.joining());
-                acts.add(new Act(
-                        run.startAt(),
-                        words.text("plan.next.load", oven, texts.temperature(run.temperature()), lots),
-                        "/ovens/load?oven=" + run.oven() + "&setPoint="
-                                + texts.number(run.temperature().degrees()) + tags));
-            }
-            acts.add(new Act(run.endAt(), words.text("plan.next.out", oven, lots), ""));
-        }
-        return acts.stream()
+        return plan.runs().stream()
+                .filter(run -> shown.isDraft() || !isLetGo(shown, run))
+                .flatMap(run -> acts(shown, run))
                 .sorted(Comparator.comparing(Act::at))
                 .limit(MOST_NEXT)
                 .map(act -> new PlanPage.Next(texts.at(act.at(), now), act.words(), act.href()))
                 .toList();
+    }
+
+    /** Who goes in and who comes out together is one act each. */
+    private Stream<Act> acts(Shown shown, Run run) {
+        String oven = shown.shop().nameOf(run.oven());
+        Stream<Act> out = together(run, Run.Stay::outAt)
+                .map(lots -> new Act(
+                        lots.getKey(), words.text("plan.next.out", oven, String.join(", ", lots.getValue())), ""));
+        if (shown.shop().isRunning(run)) {
+            return out;
+        }
+        Stream<Act> in = together(run, Run.Stay::inAt)
+                .map(lots -> new Act(
+                        lots.getKey(),
+                        words.text(
+                                "plan.next.load",
+                                oven,
+                                texts.temperature(run.temperature()),
+                                String.join(", ", lots.getValue())),
+                        "/ovens/load?oven=" + run.oven() + "&setPoint="
+                                + texts.number(run.temperature().degrees())
+                                + lots.getValue().stream()
+                                        .map(tag -> "&tag=" + tag)
+                                        .collect(Collectors.joining())));
+        return Stream.concat(in, out);
+    }
+
+    private static Stream<Map.Entry<Instant, List<String>>> together(Run run, Function<Run.Stay, Instant> moment) {
+        return run.stays().stream()
+                .collect(Collectors.groupingBy(
+                        moment, TreeMap::new, Collectors.mapping(Run.Stay::lot, Collectors.toList())))
+                .entrySet()
+                .stream();
+    }
+
+    /** Who joins a run or leaves it while it goes on. */
+    private List<String> apart(Run run, Instant now) {
+        List<String> apart = new ArrayList<>();
+        for (Run.Stay stay : run.stays()) {
+            if (stay.inAt().isAfter(run.startAt())) {
+                apart.add(words.text("plan.run.joins", stay.lot(), texts.at(stay.inAt(), now)));
+            }
+            if (stay.outAt().isBefore(run.endAt())) {
+                apart.add(words.text("plan.run.leaves", stay.lot(), texts.at(stay.outAt(), now)));
+            }
+        }
+        return apart;
     }
 
     private PlanPage.RunLine runLine(Shown shown, Run run, Instant now) {
@@ -275,6 +322,7 @@ final class PlanPages {
                 texts.at(run.endAt(), now),
                 state(shown, run, isPinned),
                 run.lots(),
+                apart(run, now),
                 isRunning || shown.isDraft() ? "" : texts.field(run.startAt()),
                 isPinned);
     }
@@ -297,38 +345,6 @@ final class PlanPages {
     private static boolean isLetGo(Shown shown, Run run) {
         return shown.supposed().held().letGo().stream()
                 .anyMatch(one -> one.run().equals(run) && !one.isOverdue());
-    }
-
-    private PlanPage.LotLine lotLine(Shown shown, Shop planned, Lot lot, Plan plan, Instant now) {
-        Optional<Run.Stay> stay = plan.stay(lot.tag());
-        Optional<Instant> due = lot.wish().neededBy();
-        boolean isLate = stay.isPresent()
-                && due.filter(by -> stay.get().outAt().isAfter(by)).isPresent();
-        return new PlanPage.LotLine(
-                lot.tag(),
-                planWords.programmes(lot),
-                words.weighed(
-                        due.map(by -> texts.at(by, now)).orElse(""), lot.wish().weight()),
-                stay.map(one -> texts.at(one.outAt(), now)).orElseGet(() -> words.text("plan.lot.unplanned")),
-                plan.runOf(lot.tag())
-                        .map(run -> shown.shop().nameOf(run.oven()))
-                        .orElse(""),
-                isLate
-                        ? words.text(
-                                "plan.lot.late",
-                                words.hours(
-                                        Duration.between(due.get(), stay.get().outAt())))
-                        : "",
-                isLate ? planWords.why(planned, lot, barred(shown, lot, now), now) : List.of());
-    }
-
-    private static List<Programme> barred(Shown shown, Lot lot, Instant now) {
-        return shown.shop().queue().stream()
-                .filter(waiting -> waiting.view().item().tag().equals(lot.tag()))
-                .map(Waiting::view)
-                .findFirst()
-                .map(view -> LotOf.barredByCarrier(view, now))
-                .orElse(List.of());
     }
 
     private PlanPage.Asking asking(Shown shown, Entered entered) {

@@ -25,7 +25,11 @@ final class PlanRoutes {
     private static final Set<String> DONE = Set.of("published", "rules", "back");
     private static final String USUAL_RANGE = "days";
 
+    /** What was over before this is in no calendar any more. */
+    private static final Duration CALENDAR_BACK = Duration.ofDays(31);
+
     private final PlanStore store;
+    private final CalendarStore calendar;
     private final PlanDesk desk;
     private final Pages pages;
     private final Texts texts;
@@ -33,8 +37,12 @@ final class PlanRoutes {
     private final OvenWords words;
     private final PlanPages planPages;
 
-    PlanRoutes(PlanStore store, PlanDesk desk, Pages pages, Texts texts, Clock clock) {
-        this.store = store;
+    /** The stores that the pages read. */
+    record Stores(PlanStore plans, CalendarStore calendar) {}
+
+    PlanRoutes(Stores stores, PlanDesk desk, Pages pages, Texts texts, Clock clock) {
+        this.store = stores.plans();
+        this.calendar = stores.calendar();
         this.desk = desk;
         this.pages = pages;
         this.texts = texts;
@@ -157,7 +165,8 @@ final class PlanRoutes {
     private void calendar(Context ctx) {
         ctx.contentType("text/calendar; charset=utf-8")
                 .header("Content-Disposition", "attachment; filename=\"oven-plan.ics\"")
-                .result(new PlanExport(words, texts).calendar(plan(), clock.instant()));
+                .result(new PlanExport(words, texts)
+                        .calendar(calendar.entries(clock.instant().minus(CALENDAR_BACK))));
     }
 
     /** The next day and night. */

@@ -9,9 +9,7 @@ import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.time.ZoneId;
-import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,6 +27,8 @@ import java.util.Optional;
  * @param changeMin between two runs at different temperatures
  * @param searchS how long the search for a better plan goes on, in seconds
  * @param doorMin what one opening of a door adds to what stays in; below 0: no run is opened
+ * @param patienceMin a lot that nobody needs by a time is to be out so long after it first could be; below 0: it may wait
+ *     as long as it likes
  */
 public record PlanRules(
         int opensMin,
@@ -40,11 +40,13 @@ public record PlanRules(
         int turnaroundMin,
         int changeMin,
         int searchS,
-        int doorMin) {
+        int doorMin,
+        int patienceMin) {
     /** What counts as long as nobody has decided. */
-    static final PlanRules USUAL = new PlanRules(0, 0, true, 60, 30, 15, 15, 60, 20, -1);
+    static final PlanRules USUAL = new PlanRules(0, 0, true, 60, 30, 15, 15, 60, 20, -1, 7 * 24 * 60);
 
     private static final int DAYS_AHEAD = 70;
+    private static final int MOST_DAYS_AHEAD = 1_000;
 
     /** Between two runs of an oven: its own pauses, where it has some. */
     ChangeOvers changes(Pauses own) {
@@ -69,19 +71,30 @@ public record PlanRules(
         return Duration.ofMinutes(movePriceMin);
     }
 
-    /** For a plan made at a moment. */
-    Shop.Customs customs(Instant now, ZoneId zone) {
-        Optional<Duration> door = doorMin < 0 ? Optional.empty() : Optional.of(Duration.ofMinutes(doorMin));
-        return new Shop.Customs(attended(now, zone), door, Aim.STAGES);
+    /** How long a lot without a time may wait; empty: as long as it likes. */
+    Optional<Duration> patience() {
+        return patienceMin < 0 ? Optional.empty() : Optional.of(Duration.ofMinutes(patienceMin));
     }
 
-    private List<Span> attended(Instant now, ZoneId zone) {
+    /**
+     * For a plan made at a moment.
+     *
+     * @param reach by when everything that is known of may be over: the hours in which doors are opened are told beyond it,
+     *     but for less than three years
+     */
+    Shop.Customs customs(Instant now, ZoneId zone, Instant reach) {
+        Optional<Duration> door = doorMin < 0 ? Optional.empty() : Optional.of(Duration.ofMinutes(doorMin));
+        long days = DAYS_AHEAD + Math.max(0, Duration.between(now, reach).toDays());
+        return new Shop.Customs(attended(now, zone, Math.min(days, MOST_DAYS_AHEAD)), door, Aim.STAGES);
+    }
+
+    private List<Span> attended(Instant now, ZoneId zone, long ahead) {
         List<Span> days = new ArrayList<>();
         if (opensMin == 0 && closesMin == 0) {
             return days;
         }
         LocalDate first = LocalDate.ofInstant(now, zone);
-        for (int i = 0; i < DAYS_AHEAD; i++) {
+        for (int i = 0; i < ahead; i++) {
             LocalDate day = first.plusDays(i);
             boolean isWeekend = day.getDayOfWeek() == DayOfWeek.SATURDAY || day.getDayOfWeek() == DayOfWeek.SUNDAY;
             Instant opens = at(day, opensMin, zone);
@@ -94,8 +107,7 @@ public record PlanRules(
     }
 
     private static Instant at(LocalDate day, int minute, ZoneId zone) {
-        return ZonedDateTime.of(day, LocalTime.MIDNIGHT, zone)
-                .plusMinutes(minute)
-                .toInstant();
+        // By the clock on the wall, also on the days that have an hour more or less.
+        return day.atStartOfDay().plusMinutes(minute).atZone(zone).toInstant();
     }
 }

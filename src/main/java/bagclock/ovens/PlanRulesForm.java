@@ -3,7 +3,6 @@ package bagclock.ovens;
 import bagclock.platform.Entered;
 import bagclock.platform.Field;
 import bagclock.platform.Messages;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -15,10 +14,14 @@ final class PlanRulesForm {
     private static final String OPENS = "opens";
     private static final String CLOSES = "closes";
     private static final String DOOR = "door";
+    private static final int HOUR_MIN = 60;
     private static final int DAY_MIN = 1440;
     private static final int LONGEST_SEARCH_S = 600;
-    private static final List<String> MINUTES =
-            List.of("fence", "movePrice", "coolDown", "turnaround", "change", "search", "door");
+    private static final String PATIENCE = "patience";
+    private static final int LONGEST_PATIENCE_H = 8_760;
+    private static final List<String> HOURS = List.of("opens", "closes");
+    private static final List<String> OTHERS =
+            List.of("coolDown", "turnaround", "change", "door", PATIENCE, "fence", "movePrice", "search");
 
     private PlanRulesForm() {}
 
@@ -35,23 +38,29 @@ final class PlanRulesForm {
         values.put("change", Integer.toString(rules.changeMin()));
         values.put("search", Integer.toString(rules.searchS()));
         values.put("door", rules.doorMin() < 0 ? "" : Integer.toString(rules.doorMin()));
+        values.put(PATIENCE, rules.patienceMin() < 0 ? "" : Integer.toString(rules.patienceMin() / HOUR_MIN));
         return values;
     }
 
     private static String time(int minute) {
-        return String.format(Locale.ROOT, "%02d:%02d", minute / 60, minute % 60);
+        return String.format(Locale.ROOT, "%02d:%02d", minute / HOUR_MIN, minute % HOUR_MIN);
     }
 
-    /** The fields, each with its label and its hint. */
-    static List<Field> fields(Entered entered, Messages messages) {
-        List<Field> fields =
-                new ArrayList<>(List.of(field(entered, messages, "opens"), field(entered, messages, "closes")));
-        MINUTES.forEach(name -> fields.add(field(entered, messages, name)));
-        return fields;
+    /** When doors are opened. */
+    static List<Field> hours(Entered entered, Messages messages) {
+        return fields(HOURS, entered, messages);
     }
 
-    private static Field field(Entered entered, Messages messages, String name) {
-        return entered.field(name, messages.text("plan.rules." + name), messages.text("plan.rules." + name + ".hint"));
+    /** The others: what a run takes, then how lots are weighed, then the search. */
+    static List<Field> others(Entered entered, Messages messages) {
+        return fields(OTHERS, entered, messages);
+    }
+
+    private static List<Field> fields(List<String> names, Entered entered, Messages messages) {
+        return names.stream()
+                .map(name -> entered.field(
+                        name, messages.text("plan.rules." + name), messages.text("plan.rules." + name + ".hint")))
+                .toList();
     }
 
     /** The choices; empty when something is wrong, which is noted by field. */
@@ -67,10 +76,9 @@ final class PlanRulesForm {
         Optional<Integer> coolDown = entered.count("coolDown", 0, DAY_MIN);
         Optional<Integer> turnaround = entered.count("turnaround", 0, DAY_MIN);
         Optional<Integer> change = entered.count("change", 0, DAY_MIN);
-        Optional<Integer> search = entered.count("search", 1, LONGEST_SEARCH_S);
-        int door = entered.text(DOOR).isEmpty()
-                ? -1
-                : entered.count("door", 0, DAY_MIN).orElse(-1);
+        Optional<Integer> search = entered.count("search", 0, LONGEST_SEARCH_S);
+        int door = orNone(entered, DOOR, DAY_MIN);
+        int patience = orNone(entered, PATIENCE, LONGEST_PATIENCE_H);
         if (change.isPresent() && turnaround.isPresent() && change.get() < turnaround.get()) {
             entered.refuse("change", messages.text("plan.rules.change.order"));
         }
@@ -87,7 +95,13 @@ final class PlanRulesForm {
                 turnaround.orElseThrow(),
                 change.orElseThrow(),
                 search.orElseThrow(),
-                door));
+                door,
+                patience < 0 ? -1 : patience * HOUR_MIN));
+    }
+
+    /** Below 0: the field is empty. */
+    private static int orNone(Entered entered, String name, int most) {
+        return entered.text(name).isEmpty() ? -1 : entered.count(name, 0, most).orElse(-1);
     }
 
     private static int minute(Entered entered, Messages messages, String name) {
@@ -99,6 +113,6 @@ final class PlanRulesForm {
             return 0;
         }
         String[] parts = text.split(":");
-        return Integer.parseInt(parts[0]) * 60 + Integer.parseInt(parts[1]);
+        return Integer.parseInt(parts[0]) * HOUR_MIN + Integer.parseInt(parts[1]);
     }
 }

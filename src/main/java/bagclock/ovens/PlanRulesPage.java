@@ -7,9 +7,11 @@ import java.util.List;
 /**
  * The site's choices for plans, and its own band for charts.
  *
- * @param weekends whether doors are opened at weekends
+ * @param hours when doors are opened
+ * @param weekends whether at weekends too
  */
-public record PlanRulesPage(String title, List<Field> numbers, boolean weekends, List<Field> band) implements Page {
+public record PlanRulesPage(String title, List<Field> hours, boolean weekends, List<Field> others, List<Field> band)
+        implements Page {
     @Override
     public String template() {
         return "ovens/planRules.jte";

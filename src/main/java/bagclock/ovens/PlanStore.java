@@ -11,14 +11,14 @@ import bagclock.platform.Secret;
 import bagclock.platform.Transaction;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.BiConsumer;
+import java.util.stream.Collectors;
 import org.jdbi.v3.core.statement.PreparedBatch;
 import org.jspecify.annotations.Nullable;
 
@@ -63,7 +63,7 @@ final class PlanStore {
         return database.read(tx ->
                 tx.handle().createQuery("""
                         select opens_min, closes_min, weekends, fence_min, move_price_min, cool_down_min,
-                            turnaround_min, change_min, search_s, door_min
+                            turnaround_min, change_min, search_s, door_min, patience_min
                         from oven_plan_rules order by recorded_at desc limit 1
                         """).mapTo(PlanRules.class).findFirst().orElse(PlanRules.USUAL));
     }
@@ -77,9 +77,9 @@ final class PlanStore {
             tx.handle()
                     .createUpdate("""
                             insert into oven_plan_rules (recorded_at, who, opens_min, closes_min, weekends, fence_min,
-                                move_price_min, cool_down_min, turnaround_min, change_min, search_s, door_min)
+                                move_price_min, cool_down_min, turnaround_min, change_min, search_s, door_min, patience_min)
                             values (:now, :who, :opensMin, :closesMin, :weekends, :fenceMin,
-                                :movePriceMin, :coolDownMin, :turnaroundMin, :changeMin, :searchS, :doorMin)
+                                :movePriceMin, :coolDownMin, :turnaroundMin, :changeMin, :searchS, :doorMin, :patienceMin)
                             """)
                     .bindMethods(rules)
                     .bind("now", OvenStore.later(last, now))
@@ -134,19 +134,7 @@ final class PlanStore {
     }
 
     private static StoredPlan whole(Transaction tx, Head head) {
-        Map<Integer, List<StayRow>> runs = new LinkedHashMap<>();
-        Set<String> pinned = new TreeSet<>();
-        tx.handle()
-                .createQuery("select run, oven, temp_c, pinned, tag, in_at, out_at from oven_plan_stay"
-                        + " where plan = :id order by run, tag")
-                .bind("id", head.id())
-                .mapTo(StayRow.class)
-                .forEach(row -> {
-                    runs.computeIfAbsent(row.run(), run -> new ArrayList<>()).add(row);
-                    if (row.pinned()) {
-                        pinned.add(row.tag());
-                    }
-                });
+        List<StayRow> stays = stays(tx, head.id());
         return new StoredPlan(
                 head.id(),
                 Optional.ofNullable(head.basedOn()),
@@ -155,9 +143,26 @@ final class PlanStore {
                 StoredPlan.Search.valueOf(head.search()),
                 new Score(head.lateMin(), head.ovenMin(), head.runs(), 0),
                 new Bounds(optional(head.boundLateMin()), optional(head.boundOvenMin()), optional(head.boundRuns())),
-                new Plan(runs.values().stream().map(PlanStore::run).toList()),
-                pinned,
+                new Plan(runs(stays)),
+                stays.stream().filter(StayRow::pinned).map(StayRow::tag).collect(Collectors.toCollection(TreeSet::new)),
                 changes(tx, head.id()));
+    }
+
+    private static List<StayRow> stays(Transaction tx, String plan) {
+        return tx.handle()
+                .createQuery("select run, oven, temp_c, pinned, tag, in_at, out_at from oven_plan_stay"
+                        + " where plan = :id order by run, tag")
+                .bind("id", plan)
+                .mapTo(StayRow.class)
+                .list();
+    }
+
+    /** In the order of their numbers. */
+    private static List<Run> runs(List<StayRow> stays) {
+        Map<Integer, List<StayRow>> runs = new TreeMap<>();
+        stays.forEach(
+                row -> runs.computeIfAbsent(row.run(), run -> new ArrayList<>()).add(row));
+        return runs.values().stream().map(PlanStore::run).toList();
     }
 
     private static OptionalLong optional(@Nullable Long bound) {
@@ -270,6 +275,18 @@ final class PlanStore {
         }
     }
 
+    /** Whether a plan is a draft, and no plan was published since it was made. */
+    boolean isOpen(String id) {
+        return database.read(tx -> tx.handle()
+                        .createQuery("select count(*) from oven_plan p where p.id = :id and p.published_at is null"
+                                + " and not exists (select 1 from oven_plan o where o.published_number >"
+                                + " coalesce((select b.published_number from oven_plan b where b.id = p.based_on), 0))")
+                        .bind("id", id)
+                        .mapTo(Integer.class)
+                        .one())
+                > 0;
+    }
+
     /** Replaces what a draft says; a published plan stays as it is. */
     void better(StoredPlan draft) {
         database.withTransaction(tx -> {
@@ -310,6 +327,7 @@ final class PlanStore {
                             .execute();
             if (changed > 0) {
                 draft.changes().forEach(change -> apply(tx, change, who, now));
+                CalendarStore.publish(tx, draft.id(), runs(stays(tx, draft.id())), now);
                 tell.accept(tx, TOPIC);
             }
             return changed > 0;

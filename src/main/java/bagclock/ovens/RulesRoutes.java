@@ -46,8 +46,9 @@ final class RulesRoutes {
     private PlanRulesPage page(Entered rules, Entered band) {
         return new PlanRulesPage(
                 texts.messages().text("plan.rules"),
-                PlanRulesForm.fields(rules, texts.messages()),
+                PlanRulesForm.hours(rules, texts.messages()),
                 rules.isChecked("weekends"),
+                PlanRulesForm.others(rules, texts.messages()),
                 BandForm.fields(band, texts.messages()));
     }
 

@@ -23,17 +23,21 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The shop as a plan is made for it: ovens, what runs in them, what waits, what is published, and what is supposed.
  *
  * @param now cut to the minute before
+ * @param ended runs that ended, the last ones
  */
 record ShopNow(
         Instant now,
         ZoneId zone,
         PlanRules rules,
         List<BakeOven> ovens,
+        List<Run> ended,
         List<Load> loads,
         List<Waiting> queue,
         List<PlanStore.Outage> outages,
@@ -42,10 +46,11 @@ record ShopNow(
     /**
      * What can be planned, what is supposed being so.
      *
+     * @param patient tags of lots that nobody needs by a time: theirs is the site's
      * @param refused runs that can't be where somebody wants them
      * @param held what became of the published runs
      */
-    record Supposed(Intake intake, Set<String> pinned, List<Held.LetGo> refused, Held held) {}
+    record Supposed(Intake intake, Set<String> patient, Set<String> pinned, List<Held.LetGo> refused, Held held) {}
 
     /** Whether a run is in its oven, not only planned. */
     boolean isRunning(Run run) {
@@ -86,8 +91,8 @@ record ShopNow(
         lots.replaceAll(lot -> needed(lot, changes));
         List<Held.LetGo> refused = new ArrayList<>();
         List<Oven> planned = ovens.stream().map(oven -> oven(oven, changes)).toList();
-        Shop.Customs customs = rules.customs(now, zone);
         List<Run> running = loads.stream().flatMap(load -> run(load).stream()).toList();
+        Shop.Customs customs = rules.customs(now, zone, reach(lots, planned, running));
         Set<String> pinned = pinned(changes);
         Shop bare = new Shop(now, planned, lots, running, customs);
         List<Run> frozen = new ArrayList<>(running);
@@ -104,7 +109,27 @@ record ShopNow(
         Held held = held(new Shop(now, planned, lots, frozen, customs), moved, pinned);
         frozen.addAll(held.kept());
         held.letGo().forEach(one -> one.lots().forEach(pinned::remove));
-        return new Supposed(Intake.of(new Shop(now, planned, lots, frozen, customs)), pinned, refused, held);
+        Intake intake = Intake.of(new Shop(now, planned, lots, frozen, customs));
+        Set<String> patient = lots.stream()
+                .filter(lot -> lot.wish().neededBy().isEmpty())
+                .map(Lot::tag)
+                .collect(Collectors.toSet());
+        return new Supposed(rules.patience().map(intake::patientFor).orElse(intake), patient, pinned, refused, held);
+    }
+
+    /** When what runs is over, ovens are back and the longest bake may be done twice after that. */
+    private Instant reach(List<Lot> lots, List<Oven> planned, List<Run> running) {
+        Stream<Instant> known = Stream.concat(
+                running.stream().map(Run::endAt),
+                planned.stream()
+                        .flatMap(oven -> oven.habits().outOfService().stream())
+                        .map(Span::endExclusive));
+        Duration longest = lots.stream()
+                .flatMap(lot -> lot.programmes().stream())
+                .map(Programme::most)
+                .max(Duration::compareTo)
+                .orElse(Duration.ZERO);
+        return known.max(Instant::compareTo).filter(now::isBefore).orElse(now).plus(longest.multipliedBy(2));
     }
 
     private Set<String> pinned(List<PlanChange> changes) {

@@ -12,6 +12,7 @@ import java.util.Set;
  * A plan with what is known about it.
  *
  * @param basedOn the plan that was published when it was made
+ * @param madeAt from when on it plans
  * @param publishedAt empty: a draft
  * @param pinned tags of lots whose runs stay
  * @param changes what it supposes

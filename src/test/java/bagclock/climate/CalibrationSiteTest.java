@@ -96,7 +96,9 @@ class CalibrationSiteTest {
                 "code",
                 "",
                 "tag",
-                "T-436");
+                "T-436",
+                "offPlan",
+                "yes");
         Document card = planner.page("/ovens");
         String load =
                 card.select("article:contains(T-436) a[href*=/loads/]").first().attr("href");

@@ -2,16 +2,11 @@ package bagclock.ovens;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import bagclock.DemoShop;
-import bagclock.HandClock;
-import bagclock.Site;
 import bagclock.Visitor;
 import bagclock.core.heat.Verdict;
-import bagclock.desk.Desk;
+import bagclock.desk.HistoryLine;
 import bagclock.ledger.Act;
 import bagclock.ledger.Notes;
-import bagclock.platform.Database;
-import bagclock.platform.Engine;
 import bagclock.platform.Role;
 import java.net.http.HttpResponse;
 import java.time.Duration;
@@ -22,76 +17,30 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
-import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** Charts of ovens over HTTP, in the demonstration's shop: upload, verdict, proof, and the hours that come from it. */
 class ChartSiteTest {
-    private static final HandClock CLOCK = new HandClock(Instant.parse("2026-03-12T14:20:00Z"));
-
-    private static Database database;
-    private static Desk desk;
-    private static Site site;
+    private static OvenShop shop;
 
     @BeforeAll
     static void start() {
-        String url = Engine.H2.freshUrl();
-        site = DemoShop.open(url, CLOCK);
-        database = Database.open(url);
-        desk = DemoShop.desk(database);
+        shop = new OvenShop();
     }
 
     @AfterAll
     static void stop() {
-        database.close();
-        site.close();
-    }
-
-    private static Visitor person(Role role) {
-        return Visitor.ofDemo(site.port(), role);
-    }
-
-    private static String now() {
-        return LocalDateTime.ofInstant(CLOCK.instant(), ZoneOffset.UTC).toString();
-    }
-
-    private static Verdict verdict(String tag) {
-        return desk.mayHeat(tag, Optional.empty(), CLOCK.instant()).verdict();
-    }
-
-    /** Loads an item at a temperature; the address of its load. */
-    private static String loaded(Visitor visitor, String oven, String setPoint, String tag) {
-        HttpResponse<String> answer = visitor.submit(
-                "/ovens/load",
-                "/ovens/load",
-                "oven",
-                oven,
-                "setPoint",
-                setPoint,
-                "at",
-                now(),
-                "humidity",
-                "",
-                "code",
-                "",
-                "tag",
-                tag);
-        assertThat(answer.statusCode()).as(answer.body()).isEqualTo(303);
-        Element item = visitor.page("/ovens")
-                .select("article li:contains(" + tag + ")")
-                .first();
-        return item.parents().select("a[href*=/loads/]").first().attr("href");
+        shop.close();
     }
 
     /** A sample of each value in every minute since now: {@code 30@60} is half an hour at 60. */
     private static String log(String header, String... pieces) {
         List<String> lines = new ArrayList<>(List.of(header));
-        Instant at = CLOCK.instant().truncatedTo(ChronoUnit.MINUTES);
+        Instant at = shop.clock().instant().truncatedTo(ChronoUnit.MINUTES);
         for (String piece : pieces) {
             String[] parts = piece.split("@");
             for (int i = 0; i < Integer.parseInt(parts[0]); i++) {
@@ -110,7 +59,7 @@ class ChartSiteTest {
     }
 
     private static HttpResponse<String> unload(Visitor visitor, String run, String tag, String... more) {
-        List<String> fields = new ArrayList<>(List.of("outAt", now(), "tag", tag, "to", "DRY-5"));
+        List<String> fields = new ArrayList<>(List.of("outAt", shop.now(), "tag", tag, "to", "DRY-5"));
         fields.addAll(List.of(more));
         return visitor.submit(run, run + "/out", fields.toArray(String[]::new));
     }
@@ -120,8 +69,8 @@ class ChartSiteTest {
     }
 
     private static Map<String, String> lastNotes(String tag) {
-        List<bagclock.desk.HistoryLine> lines =
-                desk.item(tag, CLOCK.instant()).orElseThrow().lines();
+        List<HistoryLine> lines =
+                shop.desk().item(tag, shop.clock().instant()).orElseThrow().lines();
         return lines.stream()
                 .map(line -> line.entry().act())
                 .filter(act ->
@@ -133,11 +82,11 @@ class ChartSiteTest {
 
     @Test
     void aProvenBakeTakesItsHoursFromTheChart() {
-        Visitor visitor = person(Role.PLANNER);
-        String run = loaded(visitor, "OVEN-3", "125", "T-436");
+        Visitor visitor = shop.person(Role.PLANNER);
+        String run = shop.loaded(visitor, "OVEN-3", "125", "T-436");
         String log = log("Time,Tray top °C,Tray back °C,Room °C", "25@90,60,22", "700@127,126,22");
-        CLOCK.passes(Duration.ofHours(13));
-        visitor = person(Role.PLANNER);
+        shop.clock().passes(Duration.ofHours(13));
+        visitor = shop.person(Role.PLANNER);
         assertThat(visitor.page(run).text()).contains("Without proof");
 
         String chart = upload(visitor, run, log);
@@ -154,17 +103,17 @@ class ChartSiteTest {
         assertThat(visitor.page("/ovens").text()).contains("Proven");
 
         assertThat(unload(visitor, run, "T-436").statusCode()).isEqualTo(303);
-        assertThat(verdict("T-436")).isEqualTo(Verdict.CLEAR);
+        assertThat(shop.verdict("T-436")).isEqualTo(Verdict.CLEAR);
         assertThat(lastNotes("T-436")).containsEntry(Notes.TIME_FROM, "chart").containsKey(Notes.CHART);
         assertThat(visitor.page("/ovens/runs").text()).contains("T-436", "Proven");
     }
 
     @Test
     void aChartThatIsShortIsNotMadeLonger() {
-        Visitor visitor = person(Role.PLANNER);
-        String run = loaded(visitor, "OVEN-1", "125", "T-424");
+        Visitor visitor = shop.person(Role.PLANNER);
+        String run = shop.loaded(visitor, "OVEN-1", "125", "T-424");
         String log = log("Time,Tray °C", "25@90", "200@126", "20@110", "100@126");
-        CLOCK.passes(Duration.ofHours(10));
+        shop.clock().passes(Duration.ofHours(10));
         String chart = upload(visitor, run, log);
         keep(visitor, chart, "probe", "0", "air", "");
         assertThat(visitor.page(run).select("#proof").text())
@@ -175,24 +124,24 @@ class ChartSiteTest {
         assertThat(Jsoup.parse(early.body()).text()).contains("Too early", "T-424: 6 h 2 min missing of 11 h");
         assertThat(unload(visitor, run, "T-424", "early", "yes", "hours", "9").statusCode())
                 .isEqualTo(303);
-        assertThat(verdict("T-424")).isEqualTo(Verdict.BAKE);
+        assertThat(shop.verdict("T-424")).isEqualTo(Verdict.BAKE);
     }
 
     @Test
     void aLoadThatWasTooHotWaitsForAnEngineer() {
-        Visitor planner = person(Role.PLANNER);
-        String run = loaded(planner, "OVEN-1", "125", "T-424");
+        Visitor planner = shop.person(Role.PLANNER);
+        String run = shop.loaded(planner, "OVEN-1", "125", "T-424");
         String log = log("Time,Tray °C", "500@126", "3@141", "50@126");
-        CLOCK.passes(Duration.ofHours(10));
+        shop.clock().passes(Duration.ofHours(10));
         keep(planner, upload(planner, run, log), "probe", "0", "air", "");
 
         assertThat(planner.page(run).select("#proof .banner").text()).contains("Too hot", "hold");
         assertThat(unload(planner, run, "T-424", "decided", "yes", "early", "yes")
                         .statusCode())
                 .isEqualTo(403);
-        Visitor engineer = person(Role.ENGINEER);
+        Visitor engineer = shop.person(Role.ENGINEER);
         assertThat(unload(engineer, run, "T-424", "early", "yes").statusCode()).isEqualTo(422);
-        assertThat(verdict("T-424")).isEqualTo(Verdict.WAIT);
+        assertThat(shop.verdict("T-424")).isEqualTo(Verdict.WAIT);
         assertThat(unload(engineer, run, "T-424", "early", "yes", "decided", "yes")
                         .statusCode())
                 .isEqualTo(303);
@@ -201,11 +150,11 @@ class ChartSiteTest {
 
     @Test
     void whatAChartLeavesOpenIsAskedAndKeptForTheOven() {
-        Visitor visitor = person(Role.PLANNER);
-        String run = loaded(visitor, "OVEN-1", "125", "T-424");
+        Visitor visitor = shop.person(Role.PLANNER);
+        String run = shop.loaded(visitor, "OVEN-1", "125", "T-424");
         String log = log("Time,Ch 1,Ch 2", "700@126,127").replace("Z,", ",");
-        CLOCK.passes(Duration.ofHours(12));
-        visitor = person(Role.PLANNER);
+        shop.clock().passes(Duration.ofHours(12));
+        visitor = shop.person(Role.PLANNER);
         String chart = upload(visitor, run, log);
         assertThat(visitor.page(chart).text()).contains("Say which channels are in the load.");
 
@@ -228,11 +177,11 @@ class ChartSiteTest {
 
     @Test
     void anInterruptionAddsToTheTimeUntilItIsTakenBack() {
-        Visitor visitor = person(Role.PLANNER);
-        String run = loaded(visitor, "OVEN-1", "125", "T-424");
+        Visitor visitor = shop.person(Role.PLANNER);
+        String run = shop.loaded(visitor, "OVEN-1", "125", "T-424");
         String ready = visitor.page(run).select("main .sentence").text();
-        Instant in = CLOCK.instant();
-        CLOCK.passes(Duration.ofHours(3));
+        Instant in = shop.clock().instant();
+        shop.clock().passes(Duration.ofHours(3));
         String from =
                 LocalDateTime.ofInstant(in.plusSeconds(3600), ZoneOffset.UTC).toString();
         String to =
@@ -254,8 +203,8 @@ class ChartSiteTest {
 
     @Test
     void aProofIsTakenBackAndAFileThatIsNoChartIsNamed() {
-        Visitor visitor = person(Role.PLANNER);
-        String run = loaded(visitor, "OVEN-1", "125", "T-424");
+        Visitor visitor = shop.person(Role.PLANNER);
+        String run = shop.loaded(visitor, "OVEN-1", "125", "T-424");
         String chart = upload(visitor, run, log("Time,Tray °C", "5@126"));
         keep(visitor, chart, "probe", "0", "air", "");
         assertThat(visitor.page(run).select("#proof")).hasSize(1);

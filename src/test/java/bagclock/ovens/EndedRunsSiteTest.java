@@ -2,107 +2,54 @@ package bagclock.ovens;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import bagclock.DemoShop;
-import bagclock.HandClock;
-import bagclock.Site;
 import bagclock.Visitor;
 import bagclock.core.exposure.Event;
 import bagclock.core.heat.Verdict;
-import bagclock.desk.Desk;
+import bagclock.desk.HistoryLine;
 import bagclock.ledger.Act;
 import bagclock.ledger.Notes;
-import bagclock.platform.Database;
-import bagclock.platform.Engine;
 import bagclock.platform.Role;
 import java.net.http.HttpResponse;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDateTime;
-import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
-import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** Charts that come after a run ended, over HTTP in the demonstration's shop: they correct its hours, by entries. */
 class EndedRunsSiteTest {
-    private static final HandClock CLOCK = new HandClock(Instant.parse("2026-03-12T14:20:00Z"));
-
-    private static Database database;
-    private static Desk desk;
-    private static Site site;
+    private static OvenShop shop;
 
     @BeforeAll
     static void start() {
-        String url = Engine.H2.freshUrl();
-        site = DemoShop.open(url, CLOCK);
-        database = Database.open(url);
-        desk = DemoShop.desk(database);
+        shop = new OvenShop();
     }
 
     @AfterAll
     static void stop() {
-        database.close();
-        site.close();
-    }
-
-    private static Visitor person(Role role) {
-        return Visitor.ofDemo(site.port(), role);
-    }
-
-    private static String now() {
-        return LocalDateTime.ofInstant(CLOCK.instant(), ZoneOffset.UTC).toString();
-    }
-
-    private static Verdict verdict(String tag) {
-        return desk.mayHeat(tag, Optional.empty(), CLOCK.instant()).verdict();
+        shop.close();
     }
 
     /** A run of some hours that ended without a chart, told to have lasted as long; its address. */
     private static String ended(String oven, String tag, String told) {
-        Visitor visitor = person(Role.PLANNER);
-        HttpResponse<String> in = visitor.submit(
-                "/ovens/load",
-                "/ovens/load",
-                "oven",
-                oven,
-                "setPoint",
-                "125",
-                "at",
-                now(),
-                "humidity",
-                "",
-                "code",
-                "",
-                "tag",
-                tag);
-        assertThat(in.statusCode())
-                .as(Jsoup.parse(in.body()).select("main").text())
-                .isEqualTo(303);
-        Element item = visitor.page("/ovens")
-                .select("article li:contains(" + tag + ")")
-                .first();
-        String run = item.parents().select("a[href*=/loads/]").first().attr("href");
-        CLOCK.passes(Duration.ofHours(14));
-        visitor = person(Role.PLANNER);
+        Visitor visitor = shop.person(Role.PLANNER);
+        String run = shop.loaded(visitor, oven, "125", tag);
+        shop.clock().passes(Duration.ofHours(14));
+        visitor = shop.person(Role.PLANNER);
         HttpResponse<String> out = visitor.submit(
-                run, run + "/out", "outAt", now(), "tag", tag, "to", "DRY-5", "hours", told, "early", "yes");
-        assertThat(out.statusCode())
-                .as(Jsoup.parse(out.body()).select("main").text())
-                .isEqualTo(303);
+                run, run + "/out", "outAt", shop.now(), "tag", tag, "to", "DRY-5", "hours", told, "early", "yes");
+        assertThat(out.statusCode()).as(OvenShop.words(out)).isEqualTo(303);
         return run.replace("/loads/", "/runs/");
     }
 
     /** Minutes at a value from the beginning of the run on: {@code 30@60} is half an hour at 60. */
     private static String log(String... pieces) {
         StringBuilder text = new StringBuilder("Time,Tray °C\n");
-        Instant at = CLOCK.instant().truncatedTo(ChronoUnit.MINUTES).minus(Duration.ofHours(14));
+        Instant at = shop.clock().instant().truncatedTo(ChronoUnit.MINUTES).minus(Duration.ofHours(14));
         for (String piece : pieces) {
             String[] parts = piece.split("@");
             for (int i = 0; i < Integer.parseInt(parts[0]); i++) {
@@ -115,7 +62,7 @@ class EndedRunsSiteTest {
 
     /** Drops a chart on a run and keeps it; the answer. */
     private static HttpResponse<String> kept(Role role, String run, String log, String... more) {
-        Visitor visitor = person(role);
+        Visitor visitor = shop.person(role);
         HttpResponse<String> sent =
                 visitor.uploadFrom(run, run + "/charts", new Visitor.FilePart("file", "late.csv", log));
         assertThat(sent.statusCode()).as(sent.body()).isEqualTo(303);
@@ -126,13 +73,13 @@ class EndedRunsSiteTest {
     }
 
     private static void takeBack(String run) {
-        Visitor visitor = person(Role.PLANNER);
+        Visitor visitor = shop.person(Role.PLANNER);
         String action = visitor.page(run).select("form[action$=take-back]").attr("action");
         assertThat(visitor.submit(run, action).statusCode()).isEqualTo(303);
     }
 
     private static String row(String tag) {
-        return person(Role.PLANNER)
+        return shop.person(Role.PLANNER)
                 .page("/ovens/runs")
                 .select("tr:has(th:contains(" + tag + "))")
                 .first()
@@ -140,8 +87,8 @@ class EndedRunsSiteTest {
     }
 
     private static List<Act.Happened> ends(String tag) {
-        return desk.item(tag, CLOCK.instant()).orElseThrow().lines().stream()
-                .filter(bagclock.desk.HistoryLine::stands)
+        return shop.desk().item(tag, shop.clock().instant()).orElseThrow().lines().stream()
+                .filter(HistoryLine::stands)
                 .map(line -> line.entry().act())
                 .filter(act -> act instanceof Act.Happened happened && happened.event() instanceof Event.BakeEnded)
                 .map(Act.Happened.class::cast)
@@ -152,32 +99,32 @@ class EndedRunsSiteTest {
     void theDemonstrationHasARunWithProofAndOneWithout() {
         assertThat(row("T-434")).contains("Tall oven", "Proven", "48 h");
         assertThat(row("T-436")).contains("Bench oven", "Without proof");
-        Document page = person(Role.CLERK)
-                .page(person(Role.CLERK)
+        Document page = shop.person(Role.CLERK)
+                .page(shop.person(Role.CLERK)
                         .page("/ovens/runs")
                         .select("tr:has(th:contains(T-434)) a[href*=/runs/]")
                         .attr("href"));
         assertThat(page.select("#proof .banner").text()).contains("Proven");
         assertThat(page.select("main").text()).contains("T-434", "T-435", "tall-oven.csv", "SHA-256");
-        assertThat(verdict("T-434")).isEqualTo(Verdict.CLEAR);
+        assertThat(shop.verdict("T-434")).isEqualTo(Verdict.CLEAR);
     }
 
     @Test
     void aChartThatIsShortTakesWhatWasToldBackAndGivesItAgain() {
         String run = ended("OVEN-1", "T-424", "13");
-        assertThat(verdict("T-424")).isEqualTo(Verdict.CLEAR);
-        assertThat(person(Role.PLANNER).page(run).text()).contains("Without proof");
+        assertThat(shop.verdict("T-424")).isEqualTo(Verdict.CLEAR);
+        assertThat(shop.person(Role.PLANNER).page(run).text()).contains("Without proof");
 
         assertThat(kept(Role.PLANNER, run, log("30@60", "300@126")).statusCode())
                 .isEqualTo(303);
-        assertThat(verdict("T-424")).isEqualTo(Verdict.BAKE);
+        assertThat(shop.verdict("T-424")).isEqualTo(Verdict.BAKE);
         assertThat(row("T-424")).contains("Short", "4 h 59 min");
         Act.Happened end = ends("T-424").get(0);
         assertThat(end.notes()).containsEntry(Notes.TIME_FROM, "chart").containsKey(Notes.CHART);
         assertThat(((Event.BakeEnded) end.event()).atTemperature()).contains(Duration.ofMinutes(299));
 
         takeBack(run);
-        assertThat(verdict("T-424")).isEqualTo(Verdict.CLEAR);
+        assertThat(shop.verdict("T-424")).isEqualTo(Verdict.CLEAR);
         assertThat(row("T-424")).contains("Without proof", "13 h");
         assertThat(kept(Role.PLANNER, run, log("30@60", "800@126")).statusCode())
                 .isEqualTo(303);
@@ -188,33 +135,33 @@ class EndedRunsSiteTest {
     @Test
     void aChartThatProvesMoreThanWasToldMakesThePartDry() {
         String run = ended("OVEN-3", "T-422", "1");
-        assertThat(verdict("T-422")).isEqualTo(Verdict.BAKE);
+        assertThat(shop.verdict("T-422")).isEqualTo(Verdict.BAKE);
         kept(Role.PLANNER, run, log("30@60", "780@127"));
-        assertThat(verdict("T-422")).isEqualTo(Verdict.CLEAR);
+        assertThat(shop.verdict("T-422")).isEqualTo(Verdict.CLEAR);
     }
 
     @Test
     void whatWasTooHotIsNotTrustedUntilAnEngineerDecides() {
         String run = ended("OVEN-1", "T-423", "13");
-        assertThat(verdict("T-423")).isEqualTo(Verdict.CLEAR);
+        assertThat(shop.verdict("T-423")).isEqualTo(Verdict.CLEAR);
         String log = log("30@60", "700@126", "5@141", "60@126");
 
         assertThat(kept(Role.PLANNER, run, log).statusCode()).isEqualTo(303);
-        assertThat(verdict("T-423")).isNotEqualTo(Verdict.CLEAR);
-        assertThat(person(Role.PLANNER).page(run).text()).contains("call an engineer");
+        assertThat(shop.verdict("T-423")).isNotEqualTo(Verdict.CLEAR);
+        assertThat(shop.person(Role.PLANNER).page(run).text()).contains("call an engineer");
         assertThat(row("T-423")).contains("Too hot");
 
         takeBack(run);
-        assertThat(verdict("T-423")).isEqualTo(Verdict.CLEAR);
+        assertThat(shop.verdict("T-423")).isEqualTo(Verdict.CLEAR);
         assertThat(kept(Role.PLANNER, run, log, "decided", "yes").statusCode()).isEqualTo(403);
         assertThat(kept(Role.ENGINEER, run, log, "decided", "yes").statusCode()).isEqualTo(303);
-        assertThat(verdict("T-423")).isEqualTo(Verdict.CLEAR);
-        assertThat(person(Role.PLANNER).page(run).text()).doesNotContain("call an engineer");
+        assertThat(shop.verdict("T-423")).isEqualTo(Verdict.CLEAR);
+        assertThat(shop.person(Role.PLANNER).page(run).text()).doesNotContain("call an engineer");
     }
 
     @Test
     void otherProgramsGetTheRuns() {
-        String csv = person(Role.CLERK).get("/ovens/runs/runs.csv").body();
+        String csv = shop.person(Role.CLERK).get("/ovens/runs/runs.csv").body();
         assertThat(csv)
                 .startsWith("oven,loaded_at,out_at,item,set_point_c,hours_at_temperature,hours_needed,hours_from,proof,"
                         + "chart_sha256,board\r\n");
@@ -227,11 +174,11 @@ class EndedRunsSiteTest {
 
     @Test
     void anAddressWithoutARunIsNotThereAndAFileThatIsNoneIsRefused() {
-        assertThat(person(Role.PLANNER).get("/ovens/OVEN-1/runs/1").statusCode())
+        assertThat(shop.person(Role.PLANNER).get("/ovens/OVEN-1/runs/1").statusCode())
                 .isEqualTo(404);
-        assertThat(person(Role.PLANNER).get("/ovens/OVEN-1/runs/x").statusCode())
+        assertThat(shop.person(Role.PLANNER).get("/ovens/OVEN-1/runs/x").statusCode())
                 .isEqualTo(404);
-        Visitor visitor = person(Role.PLANNER);
+        Visitor visitor = shop.person(Role.PLANNER);
         String run = visitor.page("/ovens/runs")
                 .select("tr:has(th:contains(T-436)) a[href*=/runs/]")
                 .attr("href");
@@ -243,8 +190,8 @@ class EndedRunsSiteTest {
     @Test
     void theSitesOwnBandIsStricterThanTheTablesAndHoldsFromThenOn() {
         String rules = "/ovens/plan/rules";
-        CLOCK.passes(Duration.ofMinutes(1));
-        Visitor planner = person(Role.PLANNER);
+        shop.clock().passes(Duration.ofMinutes(1));
+        Visitor planner = shop.person(Role.PLANNER);
         assertThat(planner.submit(rules, "/ovens/plan/band", "bandLeast", "2", "bandMost", "1.5")
                         .statusCode())
                 .isEqualTo(422);
@@ -256,12 +203,12 @@ class EndedRunsSiteTest {
                 .isEqualTo(303);
         String run = ended("OVEN-3", "T-419", "1");
         kept(Role.PLANNER, run, log("30@60", "780@126"));
-        assertThat(person(Role.PLANNER).page(run).select("#proof").text())
+        assertThat(shop.person(Role.PLANNER).page(run).select("#proof").text())
                 .contains("Short", "Band: 127 °C to 135 °C", "the site asks so");
 
-        CLOCK.passes(Duration.ofMinutes(1));
-        planner = person(Role.PLANNER);
+        shop.clock().passes(Duration.ofMinutes(1));
+        planner = shop.person(Role.PLANNER);
         planner.submit(rules, "/ovens/plan/band", "bandLeast", "0", "bandMost", "");
-        assertThat(person(Role.PLANNER).page(run).select("#proof").text()).contains("Short");
+        assertThat(shop.person(Role.PLANNER).page(run).select("#proof").text()).contains("Short");
     }
 }

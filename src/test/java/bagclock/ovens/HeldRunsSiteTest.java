@@ -3,15 +3,10 @@ package bagclock.ovens;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bagclock.DemoShop;
-import bagclock.HandClock;
-import bagclock.Site;
 import bagclock.Visitor;
 import bagclock.core.Refusal;
 import bagclock.core.quantity.Celsius;
 import bagclock.desk.Command;
-import bagclock.desk.Desk;
-import bagclock.platform.Database;
-import bagclock.platform.Engine;
 import bagclock.platform.Role;
 import java.net.http.HttpResponse;
 import java.time.Duration;
@@ -31,32 +26,24 @@ import org.junit.jupiter.api.Test;
 class HeldRunsSiteTest {
     private static final String DRAFTS = "/ovens/plan/drafts";
 
-    private static final HandClock CLOCK = new HandClock(Instant.parse("2026-03-12T14:20:00Z"));
-
-    private static Database database;
-    private static Desk desk;
-    private static Site site;
-    private Visitor planner;
+    private static OvenShop shop;
+    private static Visitor planner;
 
     @BeforeAll
     static void start() {
-        String url = Engine.H2.freshUrl();
-        site = DemoShop.open(url, CLOCK);
-        database = Database.open(url);
-        desk = DemoShop.desk(database);
-        DemoShop.searchBriefly(site);
+        shop = new OvenShop();
+        DemoShop.searchNothing(shop.site());
     }
 
     @BeforeEach
     void publishAPlan() {
-        planner = Visitor.ofDemo(site.port(), Role.PLANNER);
+        planner = shop.person(Role.PLANNER);
         publish(draft());
     }
 
     @AfterAll
     static void stop() {
-        database.close();
-        site.close();
+        shop.close();
     }
 
     private String draft(String... fields) {
@@ -66,7 +53,7 @@ class HeldRunsSiteTest {
     }
 
     private void publish(String draft) {
-        CLOCK.passes(Duration.ofSeconds(1));
+        shop.clock().passes(Duration.ofSeconds(1));
         assertThat(planner.submit(draft, draft + "/publish").statusCode()).isEqualTo(303);
     }
 
@@ -104,11 +91,12 @@ class HeldRunsSiteTest {
     }
 
     private Command.Header header(String key) {
-        return new Command.Header("test", CLOCK.instant(), key);
+        return new Command.Header("test", shop.clock().instant(), key);
     }
 
     private void is(Command command) {
-        List<Refusal> refused = desk.handle(command, CLOCK.instant()).fold(receipt -> List.of(), all -> all);
+        List<Refusal> refused =
+                shop.desk().handle(command, shop.clock().instant()).fold(receipt -> List.of(), all -> all);
         assertThat(refused).isEmpty();
     }
 
@@ -165,7 +153,11 @@ class HeldRunsSiteTest {
         is(new Command.UseUp(
                 header("gone"),
                 tag,
-                desk.item(tag, CLOCK.instant()).orElseThrow().item().quantity(),
+                shop.desk()
+                        .item(tag, shop.clock().instant())
+                        .orElseThrow()
+                        .item()
+                        .quantity(),
                 "WO-1",
                 List.of()));
 
@@ -187,9 +179,11 @@ class HeldRunsSiteTest {
     @Test
     void aPinnedRunThatNobodyLoadedIsNamedAndMayStillBeLoaded() {
         Element run = pinned();
-        CLOCK.passes(Duration.between(
-                CLOCK.instant(), Instant.parse(start(run) + ":00Z").plusSeconds(600)));
-        planner = Visitor.ofDemo(site.port(), Role.PLANNER);
+        shop.clock()
+                .passes(Duration.between(
+                        shop.clock().instant(),
+                        Instant.parse(start(run) + ":00Z").plusSeconds(600)));
+        planner = shop.person(Role.PLANNER);
 
         Document page = planner.page("/ovens/plan");
         assertThat(named(page)).contains("should have begun", "nobody has loaded it", "It is not pinned any more.");
@@ -234,7 +228,7 @@ class HeldRunsSiteTest {
                 .id();
         Element run = planner.page("/ovens/plan").getElementById(load);
         String oven = run.select("th").text().equals("Tall oven") ? "OVEN-1" : "OVEN-2";
-        String now = CLOCK.instant().toString().substring(0, 16);
+        String now = shop.clock().instant().toString().substring(0, 16);
         String draft = draft("kind", "close", "closeOven", oven, "closeFrom", now, "closeTo", "2026-05-20T08:00");
 
         assertThat(changes(planner.page(draft))).contains("while", lots(run).get(0), "bake in it until");
@@ -248,8 +242,8 @@ class HeldRunsSiteTest {
 
     @Test
     void bothPlansAreCountedFromNowOn() {
-        CLOCK.passes(Duration.ofMinutes(70));
-        planner = Visitor.ofDemo(site.port(), Role.PLANNER);
+        shop.clock().passes(Duration.ofMinutes(70));
+        planner = shop.person(Role.PLANNER);
         publish(draft());
         Element runs = planner.page(draft())
                 .select("section[aria-labelledby=draft-title] tr:contains(Runs)")
@@ -277,7 +271,7 @@ class HeldRunsSiteTest {
                 "2026-03-20T08:00"));
         is(new Command.EnterUnknownExposure(header("unknown"), tag));
 
-        assertThat(planner.page("/ovens/plan").select("#lots-title ~ div th.code:contains(" + tag + ")"))
+        assertThat(planner.page("/ovens/plan").select("#lots-title ~ div th .code:contains(" + tag + ")"))
                 .hasSize(1);
         assertThat(draft()).contains("/drafts/");
     }

@@ -2,16 +2,10 @@ package bagclock.ovens;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import bagclock.DemoShop;
-import bagclock.HandClock;
-import bagclock.Site;
 import bagclock.Visitor;
 import bagclock.platform.Role;
 import java.net.http.HttpResponse;
 import java.time.Duration;
-import java.time.Instant;
-import java.time.LocalDateTime;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import org.jsoup.Jsoup;
@@ -23,53 +17,41 @@ import org.junit.jupiter.api.Test;
 
 /** Loading beside the published plan, over HTTP in the demonstration's shop: what differs is said, asked and kept. */
 class LoadPlanSiteTest {
-    private static final HandClock CLOCK = new HandClock(Instant.parse("2026-03-12T14:20:00Z"));
     private static final String LOAD = "/ovens/load";
 
-    private static Site site;
+    private static OvenShop shop;
+    private static Visitor planner;
 
     @BeforeAll
-    static void publishAPlan() {
-        site = DemoShop.open(CLOCK);
-        Visitor planner = planner();
-        String draft = Visitor.target(planner.submit("/ovens/plan", "/ovens/plan/drafts"));
-        assertThat(planner.submit(draft, draft + "/publish").statusCode()).isEqualTo(303);
+    static void start() {
+        shop = new OvenShop();
+        shop.clock().passes(Duration.ofMinutes(100)); // the time of the first runs
+        planner = shop.person(Role.PLANNER);
     }
 
     @AfterAll
     static void stop() {
-        site.close();
-    }
-
-    private static Visitor planner() {
-        return Visitor.ofDemo(site.port(), Role.PLANNER);
+        shop.close();
     }
 
     private static String[] load(String oven, String setPoint, String tags, String... more) {
-        String now = LocalDateTime.ofInstant(CLOCK.instant(), ZoneOffset.UTC).toString();
-        List<String> fields =
-                new ArrayList<>(List.of("oven", oven, "setPoint", setPoint, "at", now, "humidity", "", "tag", tags));
+        List<String> fields = new ArrayList<>(
+                List.of("oven", oven, "setPoint", setPoint, "at", shop.now(), "humidity", "", "tag", tags));
         fields.addAll(List.of(more));
         return fields.toArray(String[]::new);
     }
 
     private static Document scan(String oven, String setPoint, String chosen, String code) {
-        HttpResponse<String> answer =
-                planner().submit(LOAD, LOAD + "/scan", load(oven, setPoint, chosen, "code", code));
+        HttpResponse<String> answer = planner.submit(LOAD, LOAD + "/scan", load(oven, setPoint, chosen, "code", code));
         return Jsoup.parse(answer.body());
     }
 
     /** The first run at 125 C that is planned for the bench oven: now. */
     private static List<String> planned() {
-        Element run = planner()
-                .page("/ovens/plan")
+        Element run = planner.page("/ovens/plan")
                 .select("tr[id^=run-]:has(option[selected][value=OVEN-3]):has(td:contains(125 °C))")
                 .first();
         return run.select(".code").eachText();
-    }
-
-    private static String main(Document page) {
-        return page.select("main").text();
     }
 
     @Test
@@ -77,66 +59,60 @@ class LoadPlanSiteTest {
         List<String> lots = planned();
         String tag = lots.get(0);
         Document as = scan("OVEN-3", "125", "", tag);
-        assertThat(main(as)).contains("As planned: " + tag + ".").doesNotContain("Not as the published plan says");
+        assertThat(OvenShop.words(as))
+                .contains("As planned: " + tag + ".")
+                .doesNotContain("Not as the published plan says");
         if (lots.size() > 1) {
-            assertThat(main(as)).contains("Planned with it, and not chosen yet: " + lots.get(1));
+            assertThat(OvenShop.words(as)).contains("Planned with it, and not chosen yet: " + lots.get(1));
         }
 
         Document other = scan("OVEN-1", "125", "", tag);
-        assertThat(main(other)).contains("Another oven: " + tag + " is planned in Bench oven, 125 °C");
+        assertThat(OvenShop.words(other)).contains("Another oven: " + tag + " is planned in Bench oven, 125 °C");
         assertThat(other.select("input[name=tag][value=" + tag + "][checked]")).hasSize(1);
-        assertThat(main(scan("OVEN-3", "90", "", tag))).doesNotContain("As planned: " + tag);
+        assertThat(OvenShop.words(scan("OVEN-3", "90", "", tag))).doesNotContain("As planned: " + tag);
     }
 
     @Test
     void atAnotherTimeOrNotPlannedIsSaidToo() {
-        String later = planner()
-                .page("/ovens/plan")
+        String later = planner.page("/ovens/plan")
                 .select("tr[id^=run-]:has(td:contains(125 °C)) input[name=moveTag]")
                 .last()
                 .val();
-        String oven = planner()
-                .page("/ovens/plan")
+        String oven = planner.page("/ovens/plan")
                 .select("#run-" + later + " option[selected]")
                 .val();
-        assertThat(main(scan(oven, "125", "", later))).contains("Another time: " + later + " is planned in");
-        assertThat(main(scan("OVEN-3", "125", "", "T-403"))).contains("T-403");
+        assertThat(OvenShop.words(scan(oven, "125", "", later))).contains("Another time: " + later + " is planned in");
+        assertThat(OvenShop.words(scan("OVEN-3", "125", "", "T-403"))).contains("T-403");
     }
 
     @Test
     void loadingOtherwiseIsAskedForAndKeptWithTheLoad() {
-        String tag = planner()
-                .page("/ovens/plan")
+        String tag = planner.page("/ovens/plan")
                 .select("tr[id^=run-]:has(td:contains(125 °C)) input[name=moveTag]")
                 .last()
                 .val();
-        String oven = planner()
-                .page("/ovens/plan")
+        String oven = planner.page("/ovens/plan")
                 .select("#run-" + tag + " option[selected]")
                 .val();
-        HttpResponse<String> asked = planner().submit(LOAD, LOAD, load(oven, "125", tag, "code", ""));
+        HttpResponse<String> asked = planner.submit(LOAD, LOAD, load(oven, "125", tag, "code", ""));
         assertThat(asked.statusCode()).isEqualTo(422);
-        assertThat(main(Jsoup.parse(asked.body()))).contains("Tick the box beside the button", "Another time: " + tag);
-        assertThat(planner().page("/ovens").select("article li:contains(" + tag + ")"))
+        assertThat(OvenShop.words(asked)).contains("Tick the box beside the button", "Another time: " + tag);
+        assertThat(planner.page("/ovens").select("article li:contains(" + tag + ")"))
                 .isEmpty();
 
-        HttpResponse<String> sent = planner().submit(LOAD, LOAD, load(oven, "125", tag, "code", "", "offPlan", "yes"));
+        HttpResponse<String> sent = planner.submit(LOAD, LOAD, load(oven, "125", tag, "code", "", "offPlan", "yes"));
         assertThat(sent.statusCode()).as(sent.body()).isEqualTo(303);
-        Element item = planner()
-                .page("/ovens")
-                .select("article li:contains(" + tag + ")")
-                .first();
-        String run = item.parents().select("a[href*=/loads/]").first().attr("href");
-        assertThat(main(planner().page(run))).contains("Not as planned when it went in", "Another time: " + tag);
+        String run = shop.run(planner, tag);
+        assertThat(OvenShop.words(planner.page(run)))
+                .contains("Not as planned when it went in", "Another time: " + tag);
 
-        CLOCK.passes(Duration.ofHours(1));
-        String now = LocalDateTime.ofInstant(CLOCK.instant(), ZoneOffset.UTC).toString();
-        assertThat(planner()
-                        .submit(
+        shop.clock().passes(Duration.ofHours(1));
+        planner = shop.person(Role.PLANNER);
+        assertThat(planner.submit(
                                 run,
                                 run + "/out",
                                 "outAt",
-                                now,
+                                shop.now(),
                                 "tag",
                                 tag,
                                 "to",
@@ -147,6 +123,7 @@ class LoadPlanSiteTest {
                                 "yes")
                         .statusCode())
                 .isEqualTo(303);
-        assertThat(main(planner().page(run.replace("/loads/", "/runs/")))).contains("Not as planned when it went in");
+        assertThat(OvenShop.words(planner.page(run.replace("/loads/", "/runs/"))))
+                .contains("Not as planned when it went in");
     }
 }

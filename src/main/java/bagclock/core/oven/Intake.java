@@ -2,19 +2,25 @@ package bagclock.core.oven;
 
 import bagclock.core.Reason;
 import bagclock.core.Refusal;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
  * A shop that can be planned, and what could not be taken as it was: nothing is left out in silence.
  *
  * @param named lots that no oven can take, ovens that are told in a way that can't be, due times that are past
+ * @param firstOut when each free lot could be out if it had the ovens for itself, by tag
  */
-public record Intake(Shop shop, List<Refusal> named) {
-    /** Keeps its own copy. */
+public record Intake(Shop shop, List<Refusal> named, Map<String, Instant> firstOut) {
+    /** Keeps its own copies. */
     public Intake {
         named = List.copyOf(named);
+        firstOut = Map.copyOf(firstOut);
     }
 
     /** Sorts out what can be planned. A lot that is needed by a time past stays in the plan, and is named. */
@@ -32,11 +38,15 @@ public record Intake(Shop shop, List<Refusal> named) {
         }
         Shop usable = new Shop(told.now(), ovens, told.lots(), told.frozen(), told.customs());
         List<Lot> lots = new ArrayList<>(told.lots());
+        Map<String, Instant> firstOut = new HashMap<>();
         for (Lot lot : usable.free()) {
-            refusal(lot, usable).ifPresent(refusal -> {
-                named.add(refusal);
+            Optional<Instant> out = firstOut(lot, usable);
+            if (out.isPresent()) {
+                firstOut.put(lot.tag(), out.get());
+            } else {
+                named.add(Refusal.of(why(lot, usable), lot.tag()));
                 lots.remove(lot);
-            });
+            }
         }
         for (Lot lot : lots) {
             lot.wish()
@@ -44,20 +54,36 @@ public record Intake(Shop shop, List<Refusal> named) {
                     .filter(due -> due.isBefore(told.now()))
                     .ifPresent(due -> named.add(Refusal.of(Reason.DUE_IS_PAST, lot.tag(), due)));
         }
-        return new Intake(new Shop(told.now(), ovens, lots, told.frozen(), told.customs()), named);
+        return new Intake(new Shop(told.now(), ovens, lots, told.frozen(), told.customs()), named, firstOut);
     }
 
-    private static Optional<Refusal> refusal(Lot lot, Shop shop) {
+    /**
+     * The same, each free lot that nobody needs by a time being needed so long after it could be out at the earliest: else
+     * it might wait for months to save one run.
+     */
+    public Intake patientFor(Duration patience) {
+        List<Lot> lots = shop.lots().stream()
+                .map(lot -> lot.wish().neededBy().isPresent() || !firstOut.containsKey(lot.tag())
+                        ? lot
+                        : lot.neededBy(Optional.of(firstOut.get(lot.tag()).plus(patience))))
+                .toList();
+        return new Intake(new Shop(shop.now(), shop.ovens(), lots, shop.frozen(), shop.customs()), named, firstOut);
+    }
+
+    private static Optional<Instant> firstOut(Lot lot, Shop shop) {
         if (lot.positions() < 1) {
-            return Optional.of(Refusal.of(Reason.LOT_WITHOUT_POSITIONS, lot.tag()));
+            return Optional.empty();
         }
         ShopInMinutes alone =
                 ShopInMinutes.of(new Shop(shop.now(), shop.ovens(), List.of(lot), shop.frozen(), shop.customs()));
-        boolean fits = new Alone(alone.problem()).firstOut(0) < Problem.NEVER;
-        return fits ? Optional.empty() : Optional.of(Refusal.of(why(lot, shop), lot.tag()));
+        int out = new Alone(alone.problem()).firstOut(0);
+        return out < Problem.NEVER ? Optional.of(alone.moment(out)) : Optional.empty();
     }
 
     private static Reason why(Lot lot, Shop shop) {
+        if (lot.positions() < 1) {
+            return Reason.LOT_WITHOUT_POSITIONS;
+        }
         boolean hasRoom = shop.ovens().stream().anyMatch(lot::mayGoTo);
         if (!hasRoom) {
             return Reason.LOT_TOO_LARGE;

@@ -1,5 +1,6 @@
 package bagclock.core.oven;
 
+import bagclock.core.quantity.Celsius;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -13,8 +14,9 @@ import java.util.Optional;
  * @param lateHours weighted sum of their lateness
  * @param ovenTime sum of all runs that are not frozen, from closing the door until ready to be opened
  * @param runs number of runs that are not frozen
+ * @param changes how many of those have another temperature than what was in the oven before
  */
-public record PlanSum(List<Late> late, Duration lateHours, Duration ovenTime, int runs) {
+public record PlanSum(List<Late> late, Duration lateHours, Duration ovenTime, int runs, int changes) {
     /** A late lot. */
     public record Late(String lot, Instant neededBy, Instant outAt) {
         /** How late. */
@@ -49,11 +51,27 @@ public record PlanSum(List<Late> late, Duration lateHours, Duration ovenTime, in
                 runs++;
             }
         }
-        return new PlanSum(late, sum, time, runs);
+        return new PlanSum(late, sum, time, runs, changes(shop, plan));
+    }
+
+    private static int changes(Shop shop, Plan plan) {
+        int changes = 0;
+        for (Oven oven : shop.ovens()) {
+            Optional<Celsius> before = oven.habits().last();
+            for (Run run : plan.runs()) {
+                if (run.oven().equals(oven.code())) {
+                    boolean isOther =
+                            before.filter(was -> !was.equals(run.temperature())).isPresent();
+                    changes += isOther && !shop.frozen().contains(run) ? 1 : 0;
+                    before = Optional.of(run.temperature());
+                }
+            }
+        }
+        return changes;
     }
 
     /** Time with the door shut that a run needs; waiting for somebody to open it does not count. */
-    private static Duration shut(Shop shop, Run run) {
+    public static Duration shut(Shop shop, Run run) {
         Oven oven = shop.ovensByCode().get(run.oven());
         boolean isTogether = run.stays().stream()
                 .allMatch(stay ->
