@@ -1,6 +1,7 @@
 package bagclock.bench;
 
 import bagclock.core.exposure.Event;
+import bagclock.core.quantity.Celsius;
 import bagclock.desk.HistoryLine;
 import bagclock.desk.ItemView;
 import bagclock.desk.KeptAnswer;
@@ -128,7 +129,9 @@ final class HeatPages {
                 "bench.heat.asked.is",
                 purpose.isEmpty() ? messages.text("bench.heat.asked.any") : messages.text("bench.purpose." + purpose),
                 texts.span(Duration.parse(notes.get(Notes.LENGTH))),
-                peak.isEmpty() ? messages.text("bench.heat.asked.rated") : messages.text("boards.celsius", peak));
+                peak.isEmpty()
+                        ? messages.text("bench.heat.asked.rated")
+                        : texts.temperature(new Celsius(Double.parseDouble(peak))));
     }
 
     /** The desk gives the entries of a heat on a board a key that begins with the board's entry. */

@@ -20,6 +20,11 @@ public record AnswerBox(
         List<Bake> bakes,
         List<Part> parts,
         String rest) {
+    /** Whether it is about a part by itself, not about a board. */
+    public boolean isOfPart() {
+        return parts.isEmpty() && rest.isEmpty();
+    }
+
     /** Why, and where that stands. */
     public record Reason(String text, String source) {}
 

@@ -7,6 +7,7 @@ import bagclock.core.heat.Release;
 import bagclock.core.heat.Verdict;
 import bagclock.desk.BoardReply;
 import bagclock.desk.BoardView;
+import bagclock.desk.ItemView;
 import bagclock.ledger.Item;
 import bagclock.platform.Entered;
 import java.time.Duration;
@@ -91,25 +92,29 @@ final class JobPages {
                 .mayHeat(asked.form().ask(asked.view().serial(), job.location(), job.nextHeat(), asked.now()));
         AnswerBox box = words.box(reply, asked.form().length(), asked.now());
         return new Answered(
-                Optional.of(withPartNotice(asked, box)),
+                Optional.of(withPartNotices(asked, box)),
                 Optional.of(reply.answer().whole()),
                 Optional.of(reply));
     }
 
-    /** Another part than the parts list names is allowed, but said. */
-    private AnswerBox withPartNotice(Asked asked, AnswerBox box) {
-        Optional<String> listed = asked.view()
-                .type()
-                .flatMap(type -> type.fact().partAt(asked.job().location()));
-        Optional<String> scanned = asked.form()
+    /** Another part than the parts list names is allowed, one that sits on a board can't be placed: both are said. */
+    private AnswerBox withPartNotices(Asked asked, AnswerBox box) {
+        Optional<Item> scanned = asked.form()
                 .part()
+                .filter(tag -> asked.job().nextHeat() == Purpose.PLACEMENT)
                 .flatMap(tag -> rooms.desk().item(tag, asked.now()))
-                .map(item -> item.item().partType());
-        if (listed.isEmpty() || scanned.isEmpty() || listed.equals(scanned)) {
-            return box;
-        }
-        List<String> notices = new ArrayList<>(box.notices());
-        notices.add(0, words.text("boards.notice.other-part", listed.get(), scanned.get()));
+                .map(ItemView::item);
+        Optional<String> other = scanned.flatMap(item -> asked.view()
+                .type()
+                .flatMap(type -> type.fact().partAt(asked.job().location()))
+                .filter(listed -> !listed.equals(item.partType()))
+                .map(listed -> words.text("boards.notice.other-part", listed, item.partType())));
+        Optional<String> mounted = scanned.flatMap(
+                item -> item.board().map(board -> words.text("boards.notice.part-mounted", item.tag(), board)));
+        List<String> notices = new ArrayList<>();
+        mounted.ifPresent(notices::add);
+        other.ifPresent(notices::add);
+        notices.addAll(box.notices());
         return new AnswerBox(
                 box.verdict(),
                 box.sentence(),
@@ -231,7 +236,7 @@ final class JobPages {
         List<JobPage.Link> links = new ArrayList<>();
         asked.job().kept().ifPresent(tag -> {
             links.add(new JobPage.Link("/items/" + tag, words.text("boards.job.kept", tag)));
-            links.add(new JobPage.Link("/ovens", words.text("boards.job.kept.bake", tag)));
+            links.add(new JobPage.Link("/ovens/load?tag=" + tag, words.text("boards.job.kept.bake", tag)));
         });
         return links;
     }

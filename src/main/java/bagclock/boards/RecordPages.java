@@ -1,5 +1,6 @@
 package bagclock.boards;
 
+import bagclock.core.quantity.Celsius;
 import bagclock.desk.BoardView;
 import bagclock.desk.KeptAnswer;
 import bagclock.desk.KeptWords;
@@ -104,7 +105,7 @@ final class RecordPages {
             facts.add(fact(
                     "bench.heat.peak",
                     entry.say(BoardNotes.PEAK)
-                            .map(peak -> words.text("boards.celsius", peak))
+                            .map(this::celsius)
                             .orElseGet(() -> words.text("bench.heat.peak.unknown"))));
             lines(entry, BoardNotes.PEAKS).stream()
                     .map(line -> line.split("\t", 2))
@@ -112,12 +113,14 @@ final class RecordPages {
                     .limit(40)
                     .forEach(pair -> facts.add(new TypePage.Fact(
                             words.text("boards.record.neighbour", pair[0]),
-                            pair[1].isEmpty()
-                                    ? words.text("bench.heat.peak.unknown")
-                                    : words.text("boards.celsius", pair[1]))));
+                            pair[1].isEmpty() ? words.text("bench.heat.peak.unknown") : celsius(pair[1]))));
         }
         entry.say(BoardNotes.WHY).ifPresent(why -> facts.add(fact("boards.release.why", why)));
         return facts;
+    }
+
+    private String celsius(String kept) {
+        return words.texts().temperature(new Celsius(Double.parseDouble(kept)));
     }
 
     private TypePage.Fact fact(String key, String value) {

@@ -163,7 +163,7 @@ class BenchSiteTest {
         assertThat(page.select("[role=status]").text()).contains("Heat recorded");
         assertThat(page.select(".verdict").text()).isEqualTo("Clear");
         assertThat(page.select(".facts").text())
-                .contains("238 °C", "by Rework technician", "part type MEM-5003, version 1");
+                .contains("238 °C", "planned peak 240 °C", "by Rework technician", "part type MEM-5003, version 1");
         assertThat(page.select(".reasons li")).isNotEmpty();
     }
 

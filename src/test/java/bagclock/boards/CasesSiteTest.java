@@ -214,6 +214,7 @@ class CasesSiteTest {
         Document kept = technician.page(job);
         assertThat(verdict(kept)).isEqualTo("Hold");
         assertThat(kept.select(".reasons").text()).contains("The part has seen 3 of 3 heats above 200");
+        assertThat(kept.select("h3").eachText()).contains("Bakes of the part");
     }
 
     /** Common practice: warn at the second replacement, hold at the third. */
