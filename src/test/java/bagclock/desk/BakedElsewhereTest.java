@@ -95,7 +95,17 @@ class BakedElsewhereTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"L2, 125, 48", "L2A, 90, 100", "L3, 60, 10", "L4, 125, 1", "L5A, 40, 900", "L6, 125, 96", "L1, 125, 9"})
+    @CsvSource({
+        "L2, 125, 48",
+        "L2A, 90, 100",
+        "L3, 125, 48",
+        "L3, 60, 10",
+        "L4, 125, 1",
+        "L5, 125, 24",
+        "L5A, 40, 900",
+        "L6, 125, 96",
+        "L1, 125, 9"
+    })
     void itNeverMakesAnAnswerMilder(Level level, double celsius, double hours) {
         for (double end : new double[] {hours + 1, hours + 30, hours + 2000}) {
             String tag = "R-" + end;

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import bagclock.core.quantity.Celsius;
 import bagclock.core.quantity.Millimetres;
 import bagclock.core.quantity.RelativeHumidity;
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -15,6 +16,14 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class TextsTest {
     private final Texts texts = new Texts(ZoneId.of("Europe/Berlin"), Messages.load());
+
+    @Test
+    void usedHoursAreRoundedUpAndLivesDown() {
+        assertThat(Texts.usedHours(new BigDecimal("12.3401"))).isEqualTo("12.35");
+        assertThat(Texts.lifeHours(new BigDecimal("12.3499"))).isEqualTo("12.34");
+        assertThat(Texts.usedHours(new BigDecimal("168.000000"))).isEqualTo("168");
+        assertThat(Texts.lifeHours(BigDecimal.ZERO)).isEqualTo("0");
+    }
 
     @Test
     void aMomentIsSaidInTheSitesZone() {
