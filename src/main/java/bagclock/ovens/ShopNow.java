@@ -109,8 +109,12 @@ record ShopNow(
         Held held = held(new Shop(now, planned, lots, frozen, customs), moved, pinned);
         frozen.addAll(held.kept());
         held.letGo().forEach(one -> one.lots().forEach(pinned::remove));
-        Intake intake = Intake.of(new Shop(now, planned, lots, frozen, customs));
-        Set<String> patient = lots.stream()
+        return supposed(new Shop(now, planned, lots, frozen, customs), pinned, refused, held);
+    }
+
+    private Supposed supposed(Shop shop, Set<String> pinned, List<Held.LetGo> refused, Held held) {
+        Intake intake = Intake.of(shop);
+        Set<String> patient = shop.lots().stream()
                 .filter(lot -> lot.wish().neededBy().isEmpty())
                 .map(Lot::tag)
                 .collect(Collectors.toSet());
