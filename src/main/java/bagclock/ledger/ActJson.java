@@ -135,6 +135,12 @@ final class ActJson {
             case "joined-into" -> new Act.JoinedInto(json.path("keeper").asText());
             case "used-up" ->
                 new Act.UsedUp(quantity(json), json.path("workOrder").asText(), boards(json));
+            default -> readRest(word, json);
+        };
+    }
+
+    private static Act readRest(String word, JsonNode json) {
+        return switch (word) {
             case "put-at" -> new Act.PutAt(json.path("place").asText());
             case "baked-elsewhere" -> bakedElsewhere(json);
             case "released" -> new Act.Released(notes(json));
