@@ -119,6 +119,9 @@ final class ActJson {
     }
 
     static Act read(String word, JsonNode json) {
+        if (word.equals(WORDS.get(Act.BakedElsewhere.class))) {
+            return bakedElsewhere(json);
+        }
         return EventJson.knows(word)
                 ? new Act.Happened(EventJson.read(word, json), notes(json))
                 : readOther(word, json);
@@ -142,7 +145,6 @@ final class ActJson {
     private static Act readRest(String word, JsonNode json) {
         return switch (word) {
             case "put-at" -> new Act.PutAt(json.path("place").asText());
-            case "baked-elsewhere" -> bakedElsewhere(json);
             case "released" -> new Act.Released(notes(json));
             case "taken-back" -> new Act.TakenBack();
             default -> throw new IllegalStateException("no act has the word " + word);
