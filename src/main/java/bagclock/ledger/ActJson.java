@@ -119,9 +119,6 @@ final class ActJson {
     }
 
     static Act read(String word, JsonNode json) {
-        if (word.equals(WORDS.get(Act.BakedElsewhere.class))) {
-            return bakedElsewhere(json);
-        }
         return EventJson.knows(word)
                 ? new Act.Happened(EventJson.read(word, json), notes(json))
                 : readOther(word, json);
@@ -129,6 +126,7 @@ final class ActJson {
 
     private static Act readOther(String word, JsonNode json) {
         return switch (word) {
+            case "baked-elsewhere" -> bakedElsewhere(json);
             case "received" -> received(json);
             case "split-off" -> new Act.SplitOff(json.path("child").asText(), quantity(json));
             case "split-from" ->
