@@ -169,4 +169,33 @@ class ReworkPracticeTest {
                         .verdict())
                 .isEqualTo(Verdict.CLEAR);
     }
+
+    /** A maker's data sheet of level 2a: on the board too, the 672 h of table 5-1 run on until the next heat. */
+    @ParameterizedTest
+    @CsvSource({"671, CLEAR", "673, BAKE"})
+    void onTheBoardTheClockRunsOn(double hour, Verdict expected) {
+        Story story = Story.of(ball("2a", "1.2")).opened(0).mounted(600).into(600, 125);
+
+        assertThat(removal(story, hour, Purpose.REMOVAL_REUSE, 245).verdict()).isEqualTo(expected);
+    }
+
+    /** smtnet.com thread 16313: above the boiling point of water and yet a bake: its heat is slow, the soldering is not. */
+    @Test
+    void aDampPartMayBeBakedWhereItMayNotBeSoldered() {
+        Story story = Story.of(ball("3", "1.2")).opened(0).mounted(1).into(1, 125);
+        Answer answer = removal(story, 1000, Purpose.REMOVAL_REUSE, 245);
+
+        assertThat(answer.verdict()).isEqualTo(Verdict.BAKE);
+        assertThat(Told.allows(answer, 125)).isTrue();
+    }
+
+    /** circuitinsight.com 53787: soldered damp, tested good: a bake helps before the next heat, and says so of no other. */
+    @Test
+    void aBakeAfterADampHeatIsForTheNextHeatOnly() {
+        Story story = Story.of(ball("3", "1.2")).opened(0).mounted(1000).heated(1000, 245);
+        assertThat(removal(story, 1001, Purpose.REMOVAL_REUSE, 245).verdict()).isEqualTo(Verdict.BAKE);
+
+        Story baked = story.into(1001, 125).dryBake(1002, 1002 + 48, 125, 48);
+        assertThat(removal(baked, 1051, Purpose.REMOVAL_REUSE, 245).verdict()).isEqualTo(Verdict.CLEAR);
+    }
 }
