@@ -87,29 +87,34 @@ final class ScanStore {
 
     /** Tag of the item that came in as this package of a part. */
     Optional<String> ofPackage(String labelNumber, String number) {
-        return database.read(tx -> tx.handle()
+        return database.read(tx -> ofPackage(tx, labelNumber, number));
+    }
+
+    private static Optional<String> ofPackage(Transaction tx, String labelNumber, String number) {
+        return tx.handle()
                 .createQuery("select tag from label_package where label_number = :number and package_number = :package")
                 .bind("number", labelNumber)
                 .bind("package", number)
                 .mapTo(String.class)
-                .findOne());
+                .findOne();
     }
 
     /** The first item keeps its package. */
     void keepPackage(String labelNumber, String number, String tag, Instant now) {
-        if (ofPackage(labelNumber, number).isPresent()) {
-            return;
-        }
-        database.withTransaction(tx -> tx.handle()
-                .createUpdate("""
-                        insert into label_package (label_number, package_number, tag, recorded_at)
-                        values (:number, :package, :tag, :at)
-                        """)
-                .bind("number", labelNumber)
-                .bind("package", number)
-                .bind("tag", tag)
-                .bind("at", now)
-                .execute());
+        database.withTransaction(tx -> {
+            if (ofPackage(tx, labelNumber, number).isEmpty()) {
+                tx.handle()
+                        .createUpdate("""
+                                insert into label_package (label_number, package_number, tag, recorded_at)
+                                values (:number, :package, :tag, :at)
+                                """)
+                        .bind("number", labelNumber)
+                        .bind("package", number)
+                        .bind("tag", tag)
+                        .bind("at", now)
+                        .execute();
+            }
+        });
     }
 
     void keep(Difference difference) {
