@@ -27,8 +27,6 @@ final class BakeForm {
     /** Two forms stand on one page, so their fields have names of their own. */
     static final String IN_AT = "bakeAt";
 
-    private static final double MS_PER_HOUR = 3_600_000;
-
     private final Rooms rooms;
     private final BoardWords words;
     private final BoardView view;
@@ -94,8 +92,7 @@ final class BakeForm {
     /** What was typed; empty when something is wrong, which is noted by field. */
     Optional<Out> out(Instant now) {
         Optional<Instant> at = TypedMoment.of(sent, HeatForm.AT, view, now);
-        Optional<Duration> hours =
-                sent.number(HOURS, 0, 10_000).map(number -> Duration.ofMillis((long) Math.floor(number * MS_PER_HOUR)));
+        Optional<Duration> hours = sent.hours(HOURS, 0, 10_000, Math::floor);
         Optional<Duration> stay = at.flatMap(end -> view.state().running().map(run -> Duration.between(run.at(), end)));
         hours.ifPresent(time -> stay.filter(longest -> time.compareTo(longest) > 0)
                 .ifPresent(longest -> sent.refuse(HOURS, words.text("boards.job.hours.more", words.hours(longest)))));

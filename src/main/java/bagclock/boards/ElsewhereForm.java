@@ -18,7 +18,6 @@ final class ElsewhereForm {
     static final String AT = "elsewhereAt";
 
     private static final List<String> FIELDS = List.of(OVEN, DEGREES, HOURS, AT);
-    private static final double MS_PER_HOUR = 3_600_000;
 
     private final BoardWords words;
     private final BoardView view;
@@ -47,8 +46,7 @@ final class ElsewhereForm {
     Optional<Told> told(Instant now) {
         String oven = sent.required(OVEN);
         Optional<Celsius> degrees = sent.number(DEGREES, 35, 300).map(Celsius::new);
-        Optional<Duration> hours = sent.number(HOURS, 0.1, 10_000)
-                .map(number -> Duration.ofMillis((long) Math.ceil(number * MS_PER_HOUR)));
+        Optional<Duration> hours = sent.hours(HOURS, 0.1, 10_000, Math::ceil);
         Optional<Instant> at = TypedMoment.of(sent, AT, view, now);
         return sent.isRefused()
                 ? Optional.empty()

@@ -54,8 +54,7 @@ final class RulesForm {
 
     /** The rules; empty when something is wrong, which is noted by field. */
     static Optional<BoardRules> read(Entered entered) {
-        Optional<Duration> within = entered.numberOrNone(WITHIN, 0, MOST_WITHIN_H)
-                .map(hours -> Duration.ofMillis((long) Math.floor(hours * MS_PER_HOUR)));
+        Optional<Duration> within = entered.hoursOrNone(WITHIN, 0, MOST_WITHIN_H, Math::floor);
         Optional<Integer> replacements = entered.count(REPLACEMENTS, 1, MOST_REPLACEMENTS);
         Optional<Integer> months = entered.count(MONTHS, 1, MOST_MONTHS);
         Optional<SiteLimits> limits = limits(entered);
@@ -70,8 +69,7 @@ final class RulesForm {
         Optional<Celsius> peak = entered.number(PEAK, COOLEST_PEAK, HOTTEST_TYPED)
                 .map(Celsius::new)
                 .filter(one -> !refusedAbove(entered, PEAK, one.isAbove(SiteLimits.HARMLESS_PEAK)));
-        Optional<Duration> above90 = entered.number(ABOVE_90, 1, MOST_WITHIN_H)
-                .map(hours -> Duration.ofMillis((long) Math.floor(hours * MS_PER_HOUR)))
+        Optional<Duration> above90 = entered.hours(ABOVE_90, 1, MOST_WITHIN_H, Math::floor)
                 .filter(one -> !refusedAbove(entered, ABOVE_90, one.compareTo(SiteLimits.MOST_ABOVE_90) > 0));
         return peak.isPresent() && above90.isPresent()
                 ? Optional.of(new SiteLimits(peak.get(), above90.get()))

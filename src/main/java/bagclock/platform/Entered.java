@@ -1,12 +1,14 @@
 package bagclock.platform;
 
 import io.javalin.http.Context;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * A form's fields as they were entered, and what is wrong with them by the name of the field. For one request, not for
@@ -14,6 +16,7 @@ import java.util.Optional;
  */
 public final class Entered {
     private static final int LONGEST = 400;
+    private static final double MS_PER_HOUR = 3_600_000;
 
     private final Map<String, String> values = new HashMap<>();
     private final Map<String, String> errors = new LinkedHashMap<>();
@@ -99,6 +102,24 @@ public final class Entered {
             return Optional.empty();
         }
         return Optional.of(value);
+    }
+
+    /**
+     * Hours from least to most, as a time.
+     *
+     * @param whole makes the milliseconds whole: down what is granted, up what is used
+     */
+    public Optional<Duration> hours(String name, double least, double most, DoubleUnaryOperator whole) {
+        return number(name, least, most).map(hours -> ofHours(hours, whole));
+    }
+
+    /** As {@link #hours}, but nothing entered is no fault. */
+    public Optional<Duration> hoursOrNone(String name, double least, double most, DoubleUnaryOperator whole) {
+        return numberOrNone(name, least, most).map(hours -> ofHours(hours, whole));
+    }
+
+    private static Duration ofHours(double hours, DoubleUnaryOperator whole) {
+        return Duration.ofMillis((long) whole.applyAsDouble(hours * MS_PER_HOUR));
     }
 
     /** A whole number from least to most. */

@@ -9,7 +9,6 @@ import java.util.Optional;
 
 /** Baked in an oven that this shop does not know. */
 final class ElsewhereForm implements ActForm {
-    private static final double MS_PER_HOUR = 3_600_000;
     private static final String OVEN = "oven";
     private static final String DEGREES = "degrees";
     private static final String HOURS = "hours";
@@ -37,8 +36,7 @@ final class ElsewhereForm implements ActForm {
     public Optional<Command> read(Entered entered, Command.Header header, String tag) {
         String oven = entered.required(OVEN);
         Optional<Celsius> degrees = entered.number(DEGREES, 35, 300).map(Celsius::new);
-        Optional<Duration> time = entered.number(HOURS, 0.1, 10_000)
-                .map(number -> Duration.ofMillis((long) Math.ceil(number * MS_PER_HOUR)));
+        Optional<Duration> time = entered.hours(HOURS, 0.1, 10_000, Math::ceil);
         return ActForm.unlessRefused(
                 entered,
                 () -> new Command.BakedElsewhere(header, tag, oven, degrees.orElseThrow(), time.orElseThrow()));
