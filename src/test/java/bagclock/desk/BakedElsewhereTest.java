@@ -20,9 +20,6 @@ import bagclock.ledger.BoardEntry.Kind;
 import bagclock.ledger.BoardNotes;
 import bagclock.platform.Database;
 import bagclock.platform.Engine;
-import bagclock.register.BoardType;
-import bagclock.register.BoardType.Spot;
-import bagclock.register.KnownBoard;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
@@ -137,19 +134,6 @@ class BakedElsewhereTest {
         shop.tell(baked(20, "R-1", 125, 4));
     }
 
-    private void board() {
-        BoardType type = new BoardType(
-                "T-1",
-                "test board",
-                Optional.of(new Celsius(125)),
-                Optional.empty(),
-                Optional.of(false),
-                List.of(),
-                List.of(new Spot("U1", TestShop.number(Level.L3)), new Spot("U2", TestShop.number(Level.L3))));
-        shop.desk.boards().keep(type, TestShop.change(0));
-        shop.desk.boards().keep(new KnownBoard(BOARD, "T-1", false), TestShop.change(0));
-    }
-
     private Outcome<BoardEntry> note(Kind kind, double at, int basedOn, Map<String, String> told) {
         BoardNote note = new BoardNote(shop.header(at), BOARD, basedOn, kind, told, Optional.empty(), List.of());
         return shop.desk.boards().record(note, TestShop.at(at));
@@ -196,7 +180,7 @@ class BakedElsewhereTest {
     /** Also where the board was told of only after the bake had begun; no time for use runs from it. */
     @Test
     void onABoardItCountsForPartsWithoutAnItemToo() {
-        board();
+        shop.board(BOARD, TestShop.number(Level.L3));
         assertThat(reasons(boardBaked(500, 0, 40))).isEmpty();
 
         BoardReply reply = whole(500);
@@ -210,7 +194,7 @@ class BakedElsewhereTest {
 
     @Test
     void onABoardItDoesNotLieOverWhatElseHappenedToItsParts() {
-        board();
+        shop.board(BOARD, TestShop.number(Level.L3));
         note(Kind.CAME_BACK, 100, 0, Map.of());
 
         assertThat(reasons(boardBaked(110, 1, 40))).containsExactly(Reason.BAKE_OVERLAPS);

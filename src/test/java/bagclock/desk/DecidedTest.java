@@ -15,10 +15,8 @@ import bagclock.core.standard.Table;
 import bagclock.ledger.BoardEntry;
 import bagclock.ledger.BoardNotes;
 import bagclock.platform.OnBothDatabases;
-import bagclock.register.BoardType;
 import bagclock.register.Change;
 import bagclock.register.ComparedCell;
-import bagclock.register.KnownBoard;
 import bagclock.register.PartType;
 import java.time.Duration;
 import java.time.Instant;
@@ -89,16 +87,7 @@ class DecidedTest extends OnBothDatabases {
     }
 
     private void boardBake(String tag) {
-        BoardType type = new BoardType(
-                "T-1",
-                "test board",
-                Optional.of(new Celsius(125)),
-                Optional.empty(),
-                Optional.of(false),
-                List.of(),
-                List.of(new BoardType.Spot("U1", "PN-THICK"), new BoardType.Spot("U2", "PN-THICK")));
-        shop.desk.boards().keep(type, TestShop.change(0));
-        shop.desk.boards().keep(new KnownBoard("B-1", "T-1", false), TestShop.change(0));
+        shop.board("B-1", "PN-THICK");
         Command.Header header = shop.header(EXPIRED);
         List<Command> onItems = tag.isEmpty()
                 ? List.of()

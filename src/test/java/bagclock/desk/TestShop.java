@@ -21,9 +21,11 @@ import bagclock.core.standard.Standard;
 import bagclock.platform.Database;
 import bagclock.readings.Kept;
 import bagclock.readings.ZoneReading;
+import bagclock.register.BoardType;
 import bagclock.register.CarrierKind;
 import bagclock.register.Change;
 import bagclock.register.HouseRules;
+import bagclock.register.KnownBoard;
 import bagclock.register.KnownPlace;
 import bagclock.register.PartType;
 import java.time.Duration;
@@ -85,6 +87,20 @@ final class TestShop {
     static PartType type(Level level) {
         Part part = Part.of(level, Body.of(BodyKind.LEADLESS, "1.2")).in(new CarrierLimit.Of(new Celsius(125)));
         return new PartType(number(level), "", "test part", new PartType.Source("", ""), part);
+    }
+
+    /** A board that bears 125 C, with the same part at two places. */
+    void board(String serial, String partNumber) {
+        BoardType type = new BoardType(
+                "T-1",
+                "test board",
+                Optional.of(new Celsius(125)),
+                Optional.empty(),
+                Optional.of(false),
+                List.of(),
+                List.of(new BoardType.Spot("U1", partNumber), new BoardType.Spot("U2", partNumber)));
+        desk.boards().keep(type, change(0));
+        desk.boards().keep(new KnownBoard(serial, "T-1", false), change(0));
     }
 
     static String number(Level level) {
