@@ -1,5 +1,6 @@
 package bagclock.stock;
 
+import bagclock.core.quantity.Celsius;
 import bagclock.core.standard.Level;
 import bagclock.ledger.Notes;
 import bagclock.platform.Choice;
@@ -12,11 +13,14 @@ import bagclock.scan.Fact;
 import bagclock.scan.Found;
 import bagclock.scan.Reading;
 import bagclock.scan.Standing;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The part of the receiving form that a label's scan fills; each value says where it was read. */
 final class LabelFields {
@@ -30,6 +34,9 @@ final class LabelFields {
     private static final String LEVEL = "labelLevel";
     private static final String PEAK = "labelPeak";
     private static final String LIFE = "labelLife";
+    private static final double LEAST_PEAK_C = 100;
+    private static final double MOST_PEAK_C = 400;
+    private static final String BETWEEN = ", ";
     private static final String ASKED = "asked";
     private static final String COMPARED = "compared";
     private static final String YES = "yes";
@@ -173,6 +180,7 @@ final class LabelFields {
         if (!entered.text(ASKED).isEmpty()) {
             entered.required(COMPARED);
         }
+        entered.numberOrNone(PEAK, LEAST_PEAK_C, MOST_PEAK_C);
         Map<String, String> label = new HashMap<>();
         NOTED.forEach((field, note) -> {
             String text = entered.atMost(field, LabelName.LONGEST);
@@ -181,6 +189,10 @@ final class LabelFields {
             }
         });
         Reading reading = Decoder.readAll(entered.text(SCAN));
+        // One field can't hold the peaks of a label that gives one for each solder process.
+        if (!reading.all(Fact.PEAK).isEmpty()) {
+            label.putIfAbsent(Notes.LABEL_PEAK, String.join(BETWEEN, reading.all(Fact.PEAK)));
+        }
         reading.only(Fact.PACKAGE)
                 .filter(number -> number.length() <= LabelName.LONGEST)
                 .ifPresent(number -> label.put(Notes.LABEL_PACKAGE, number));
@@ -190,6 +202,26 @@ final class LabelFields {
             asItCame(kept, entered.text(MAP)).ifPresent(came -> label.put(Notes.SCAN_AS_IT_CAME, came));
         }
         return label;
+    }
+
+    /** The peaks that a label gave, the lowest first; without what no peak can be. */
+    static List<Celsius> peaks(Map<String, String> label) {
+        return Stream.of(label.getOrDefault(Notes.LABEL_PEAK, "").split(BETWEEN))
+                .map(text -> text.replace(',', '.'))
+                .filter(text -> text.matches("\\d{1,9}(\\.\\d{0,9})?"))
+                .map(Double::parseDouble)
+                .filter(degrees -> degrees >= LEAST_PEAK_C && degrees <= MOST_PEAK_C)
+                .map(Celsius::new)
+                .sorted()
+                .toList();
+    }
+
+    /** Peaks as they are kept, in degrees. */
+    static String text(List<Celsius> peaks) {
+        return peaks.stream()
+                .map(peak ->
+                        BigDecimal.valueOf(peak.degrees()).stripTrailingZeros().toPlainString())
+                .collect(Collectors.joining(BETWEEN));
     }
 
     private static Optional<String> asItCame(String kept, String map) {

@@ -1,5 +1,7 @@
 package bagclock.stock;
 
+import bagclock.core.quantity.Celsius;
+import bagclock.core.standard.Body;
 import bagclock.core.standard.Level;
 import bagclock.desk.Command;
 import bagclock.desk.Desk;
@@ -13,6 +15,7 @@ import bagclock.scan.Fact;
 import bagclock.scan.Known;
 import bagclock.scan.Reading;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 
 /** Labels that are read at a receipt, and what the house learns from them. */
@@ -66,8 +69,7 @@ final class LabelScans {
         @Override
         public boolean isPeak(String partNumber, String peak) {
             return store.type(partNumber, now).map(Versioned::fact).stream()
-                    .flatMap(type -> type.part().ratings().stream())
-                    .flatMap(rating -> rating.peak().stream())
+                    .flatMap(type -> StricterPeak.of(type).stream())
                     .anyMatch(known -> known.degrees() == Double.parseDouble(peak));
         }
 
@@ -78,8 +80,8 @@ final class LabelScans {
     }
 
     /**
-     * Learns from a receipt that was written down: what the label calls the part type, its lot and package, and a level that
-     * differs.
+     * Learns from a receipt that was written down: what the label calls the part type, its lot and package, and a level or
+     * a peak that differs.
      *
      * @param tag of the item that was received
      */
@@ -96,10 +98,7 @@ final class LabelScans {
         if (!number.isEmpty() && !one.isEmpty()) {
             store.keepPackage(number, one, tag, now);
         }
-        String level = receive.label().getOrDefault(Notes.LABEL_LEVEL, "");
-        if (!level.isEmpty()) {
-            compareLevel(receive, tag, level, now);
-        }
+        compare(receive, tag, now);
     }
 
     private void learnName(String number, Command.Receive receive, Instant now) {
@@ -113,20 +112,52 @@ final class LabelScans {
         }
     }
 
-    private void compareLevel(Command.Receive receive, String tag, String label, Instant now) {
-        Versioned<PartType> type = store.partType(receive.partNumber(), now).orElseThrow();
-        String known = StricterLevel.of(type.fact()).map(Level::code).orElse("");
-        if (known.equals(label)) {
+    /** Level and peak of the label against the part type's. */
+    private void compare(Command.Receive receive, String tag, Instant now) {
+        Versioned<PartType> known = store.partType(receive.partNumber(), now).orElseThrow();
+        PartType type = known.fact();
+        String knownLevel = StricterLevel.of(type).map(Level::code).orElse("");
+        String level = Optional.of(receive.label().getOrDefault(Notes.LABEL_LEVEL, ""))
+                .filter(text -> !text.equals(knownLevel))
+                .orElse("");
+        List<Celsius> peaks = LabelFields.peaks(receive.label()).stream()
+                .filter(peak -> !StricterPeak.of(type).contains(peak))
+                .toList();
+        if (level.isEmpty() && peaks.isEmpty()) {
             return;
         }
+        PartType.Source source = new PartType.Source(tag, said(level, peaks));
+        Optional<PartType> raised = Level.parse(level).flatMap(one -> StricterLevel.raised(type, one, source));
+        Optional<PartType> lowered = peaks.stream()
+                .findFirst()
+                .flatMap(peak -> StricterPeak.lowered(raised.orElse(type), peak, byBody(type, now), source));
         String who = receive.header().who();
-        PartType.Source source = new PartType.Source(tag, label);
-        Optional<PartType> raised =
-                Level.parse(label).flatMap(level -> StricterLevel.raised(type.fact(), level, source));
-        raised.ifPresent(stricter ->
-                desk.keep(stricter, new Change(now, now, who, type.version().number())));
-        String number = receive.label().getOrDefault(Notes.LABEL_PART, "");
+        lowered.or(() -> raised)
+                .ifPresent(stricter -> desk.keep(
+                        stricter, new Change(now, now, who, known.version().number())));
         store.keep(new ScanStore.Difference(
-                tag, number, receive.partNumber(), label, known, raised.isPresent(), now, who, null));
+                tag,
+                receive.label().getOrDefault(Notes.LABEL_PART, ""),
+                receive.partNumber(),
+                level,
+                knownLevel,
+                raised.isPresent(),
+                LabelFields.text(peaks),
+                LabelFields.text(StricterPeak.of(type)),
+                lowered.isPresent(),
+                now,
+                who,
+                null));
+    }
+
+    private static String said(String level, List<Celsius> peaks) {
+        return (level + " " + LabelFields.text(peaks)).strip();
+    }
+
+    private Celsius byBody(PartType type, Instant now) {
+        Body body = type.part().body();
+        return desk.standard(now)
+                .classification(body.leadFree(), body.thickness(), body.volumeMm3())
+                .value();
     }
 }

@@ -4,7 +4,7 @@ import bagclock.platform.Page;
 import java.util.List;
 
 /**
- * Labels whose level is not the part type's.
+ * Labels whose level or peak is not the part type's.
  *
  * @param mayAct whether the visitor may settle one
  */
@@ -12,14 +12,16 @@ public record LevelPage(String title, List<Line> lines, boolean mayAct) implemen
     /**
      * One label.
      *
-     * @param outcome which level counts now
+     * @param label level and peak as the label has them, as far as they differ
+     * @param known the part type's
+     * @param outcome which counts now
      */
     public record Line(
             String tag,
             String labelNumber,
             String partNumber,
-            String labelLevel,
-            String knownLevel,
+            String label,
+            String known,
             String outcome,
             String machine,
             String at,

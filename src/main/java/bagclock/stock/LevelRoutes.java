@@ -11,9 +11,11 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
 
-/** The engineer's list of labels whose level differs from the part type's. */
+/** The engineer's list of labels whose level or peak differs from the part type's. */
 final class LevelRoutes {
     private final ScanStore store;
     private final Pages pages;
@@ -44,28 +46,61 @@ final class LevelRoutes {
     }
 
     private LevelPage.Line line(ScanStore.Difference one, Instant now) {
-        String outcome = one.raised()
-                ? words.text("stock.levels.raised", one.labelLevel())
-                : one.knownLevel().isEmpty()
-                        ? words.text("stock.levels.none")
-                        : words.text("stock.levels.kept", one.knownLevel());
+        List<String> label = new ArrayList<>();
+        List<String> known = new ArrayList<>();
+        List<String> outcome = new ArrayList<>();
+        if (!one.labelLevel().isEmpty()) {
+            label.add(level(one.labelLevel()));
+            known.add(level(one.knownLevel()));
+            outcome.add(outcomeOfLevel(one));
+        }
+        if (!one.labelPeak().isEmpty()) {
+            label.add(peak(one.labelPeak()));
+            known.add(peak(one.knownPeak()));
+            outcome.add(outcomeOfPeak(one));
+        }
         return new LevelPage.Line(
                 one.tag(),
                 one.labelNumber(),
                 one.partNumber(),
-                level(one.labelLevel()),
-                level(one.knownLevel()),
-                outcome,
+                String.join("; ", label),
+                String.join("; ", known),
+                String.join(" ", outcome),
                 words.texts().machine(one.recordedAt()),
                 words.texts().at(one.recordedAt(), now),
                 one.settledAt() == null);
     }
 
+    private String outcomeOfLevel(ScanStore.Difference one) {
+        if (one.raised()) {
+            return words.text("stock.levels.raised", one.labelLevel());
+        }
+        return one.knownLevel().isEmpty()
+                ? words.text("stock.levels.none")
+                : words.text("stock.levels.kept", one.knownLevel());
+    }
+
+    /** Of several peaks on a label the lowest, which stands first, counts. */
+    private String outcomeOfPeak(ScanStore.Difference one) {
+        if (one.lowered()) {
+            return words.text("stock.levels.lowered", one.labelPeak().split(",")[0]);
+        }
+        return one.knownPeak().isEmpty()
+                ? words.text("stock.levels.by-body")
+                : words.text("stock.levels.peak-kept", one.knownPeak());
+    }
+
     private String level(String code) {
         if (code.isEmpty()) {
-            return words.text("stock.levels.unknown");
+            return words.text("stock.levels.level.unknown");
         }
-        return code.equals(Reading.NOT_SENSITIVE) ? words.text("stock.level.none") : code;
+        return code.equals(Reading.NOT_SENSITIVE)
+                ? words.text("stock.level.none")
+                : words.text("stock.levels.level", code);
+    }
+
+    private String peak(String degrees) {
+        return degrees.isEmpty() ? words.text("stock.levels.peak.unknown") : words.text("stock.levels.peak", degrees);
     }
 
     private void settle(Context ctx) {

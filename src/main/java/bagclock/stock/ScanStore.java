@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** What is known of labels: the numbers they use, the lots that came in, and levels that differ. */
+/** What is known of labels: the numbers they use, the lots that came in, and levels and peaks that differ. */
 final class ScanStore {
     private final Database database;
     private final Register register = new Register();
@@ -22,7 +22,15 @@ final class ScanStore {
         this.database = database;
     }
 
-    /** A label whose level is not the part type's. */
+    /**
+     * A label whose level or peak is not the part type's.
+     *
+     * @param labelLevel empty if the level does not differ
+     * @param raised whether the part type's levels were raised to the label's
+     * @param labelPeak peaks that the part type does not name (C), separated by commas; empty if the peak does not differ
+     * @param knownPeak the part type's peaks, in the same form
+     * @param lowered whether the part type's peaks were lowered to the label's
+     */
     record Difference(
             String tag,
             String labelNumber,
@@ -30,6 +38,9 @@ final class ScanStore {
             String labelLevel,
             String knownLevel,
             boolean raised,
+            String labelPeak,
+            String knownPeak,
+            boolean lowered,
             Instant recordedAt,
             String who,
             @Nullable Instant settledAt) {}
@@ -121,8 +132,9 @@ final class ScanStore {
         database.withTransaction(tx -> tx.handle()
                 .createUpdate("""
                         insert into level_difference (tag, label_number, part_number, label_level, known_level, raised,
-                            recorded_at, who)
-                        values (:tag, :labelNumber, :partNumber, :labelLevel, :knownLevel, :raised, :recordedAt, :who)
+                            label_peak, known_peak, lowered, recorded_at, who)
+                        values (:tag, :labelNumber, :partNumber, :labelLevel, :knownLevel, :raised,
+                            :labelPeak, :knownPeak, :lowered, :recordedAt, :who)
                         """)
                 .bind("tag", difference.tag())
                 .bind("labelNumber", difference.labelNumber())
@@ -130,6 +142,9 @@ final class ScanStore {
                 .bind("labelLevel", difference.labelLevel())
                 .bind("knownLevel", difference.knownLevel())
                 .bind("raised", difference.raised())
+                .bind("labelPeak", difference.labelPeak())
+                .bind("knownPeak", difference.knownPeak())
+                .bind("lowered", difference.lowered())
                 .bind("recordedAt", difference.recordedAt())
                 .bind("who", difference.who())
                 .execute());
@@ -139,8 +154,8 @@ final class ScanStore {
     List<Difference> differences() {
         return database.read(
                 tx -> tx.handle().createQuery("""
-                        select tag, label_number, part_number, label_level, known_level, raised, recorded_at, who,
-                            settled_at
+                        select tag, label_number, part_number, label_level, known_level, raised, label_peak, known_peak,
+                            lowered, recorded_at, who, settled_at
                         from level_difference
                         order by case when settled_at is null then 0 else 1 end, recorded_at desc, tag limit 200
                         """).mapTo(Difference.class).list());

@@ -51,9 +51,10 @@ class LabelScanSiteTest {
 
     private static HttpResponse<String> record(Visitor clerk, String path, String tag, String... more) {
         Document form = clerk.page(path);
+        String type = form.select("#type option[selected]").val();
         String[] fields = {
             "type",
-            PART,
+            type.isEmpty() ? PART : type,
             "quantity",
             form.select("#quantity").val(),
             "tag",
@@ -66,6 +67,8 @@ class LabelScanSiteTest {
             form.select("#dateCode").val(),
             "labelLevel",
             form.select("#labelLevel option[selected]").val(),
+            "labelPeak",
+            form.select("#labelPeak").val(),
             "origin",
             "pack",
             "sealedAt",
@@ -129,6 +132,26 @@ class LabelScanSiteTest {
         assertThat(form.text()).contains("does not name this peak temperature");
         String same = scanned(clerk, label("SNR-1003", "LOT8", "\u001d3Z3/245C/168HRS;//;022226"));
         assertThat(clerk.page(same).text()).doesNotContain("does not name this peak temperature");
+    }
+
+    @Test
+    void aLowerPeakOnTheLabelCountsAndIsListedBesideTheLevels() {
+        Visitor clerk = clerk();
+        String lower = scanned(clerk, label("SNR-1004", "LOT1", "\u001d3Z2/250C/1YEAR;//;022226"));
+        assertThat(clerk.page(lower).text()).contains("The lower one will count, and the engineer is told");
+        assertThat(record(clerk, lower, "L-4", "compared", "yes").statusCode()).isEqualTo(303);
+        String higher = scanned(clerk, label("SNR-1005", "LOT1", "\u001d3Z1/270C/UNLIM;//;022226"));
+        assertThat(record(clerk, higher, "L-5", "compared", "yes").statusCode()).isEqualTo(303);
+
+        Visitor engineer = Visitor.ofDemo(site.port(), Role.ENGINEER);
+        Document list = engineer.page("/stock/levels");
+        assertThat(list.select("tr:contains(L-4)").text())
+                .contains(
+                        "SNR-1004", "Peak 250 °C Peak 260 °C The part type was lowered to a peak of 250 °C.", "Settle");
+        assertThat(list.select("tr:contains(L-5)").text())
+                .contains("Peak 270 °C Peak 260 °C The part type's peak of 260 °C still counts.");
+        assertThat(engineer.page("/parts/type?number=SNR-1004").text()).contains("250 °C");
+        assertThat(engineer.page("/parts/type?number=SNR-1005").text()).doesNotContain("270 °C");
     }
 
     @Test
