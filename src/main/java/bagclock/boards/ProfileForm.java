@@ -1,5 +1,7 @@
 package bagclock.boards;
 
+import bagclock.core.Reason;
+import bagclock.core.Refusal;
 import bagclock.core.quantity.Celsius;
 import bagclock.platform.Choice;
 import bagclock.platform.Entered;
@@ -37,7 +39,7 @@ record ProfileForm(Entered entered, Optional<HeatProfile> profile) {
         Entered entered = Entered.of(ctx, texts);
         Messages messages = texts.messages();
         Optional<HeatProfile.Kind> kind = kind(entered, messages);
-        String location = location(entered, messages, type, kind);
+        String location = location(entered, type, kind);
         String tool = entered.required(TOOL);
         Optional<Celsius> part = entered.numberOrNone(PART, 20, MOST_C).map(Celsius::new);
         Map<String, Celsius> neighbours = neighbours(
@@ -77,12 +79,12 @@ record ProfileForm(Entered entered, Optional<HeatProfile> profile) {
         return kind;
     }
 
-    private static String location(
-            Entered entered, Messages messages, BoardType type, Optional<HeatProfile.Kind> kind) {
+    private static String location(Entered entered, BoardType type, Optional<HeatProfile.Kind> kind) {
         boolean whole = kind.filter(one -> one == HeatProfile.Kind.WHOLE_BOARD).isPresent();
         String location = entered.text(LOCATION);
         if (!whole && type.partAt(location).isEmpty()) {
-            entered.refuse(LOCATION, messages.text("refusal.LOCATION_UNKNOWN", location, type.number()));
+            entered.refuse(
+                    LOCATION, entered.texts().refusal(Refusal.of(Reason.LOCATION_UNKNOWN, location, type.number())));
         }
         return whole ? "" : location;
     }
@@ -97,7 +99,9 @@ record ProfileForm(Entered entered, Optional<HeatProfile> profile) {
             if (!readable || Double.parseDouble(sides[1]) > MOST_C) {
                 entered.refuse(NEIGHBOURS, messages.text("boards.profile.neighbours.unreadable", line));
             } else if (type.partAt(sides[0]).isEmpty()) {
-                entered.refuse(NEIGHBOURS, messages.text("refusal.LOCATION_UNKNOWN", sides[0], type.number()));
+                entered.refuse(
+                        NEIGHBOURS,
+                        entered.texts().refusal(Refusal.of(Reason.LOCATION_UNKNOWN, sides[0], type.number())));
             } else {
                 peaks.put(sides[0], new Celsius(Double.parseDouble(sides[1])));
             }
@@ -115,7 +119,7 @@ record ProfileForm(Entered entered, Optional<HeatProfile> profile) {
                 return Optional.of(date);
             }
         } catch (DateTimeException notADate) {
-            entered.refuse(MEASURED_ON, messages.text("boards.profile.date"));
+            entered.refuse(MEASURED_ON, messages.text("entered.day"));
             return Optional.empty();
         }
         entered.refuse(MEASURED_ON, messages.text("boards.profile.date.future"));

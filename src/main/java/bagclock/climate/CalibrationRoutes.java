@@ -62,7 +62,7 @@ final class CalibrationRoutes {
                 messages.text("climate.calibration.of", known.words()),
                 "",
                 day,
-                isRefused ? messages.text("entered.time") : "");
+                isRefused ? messages.text("entered.day") : "");
         String past = calibration.isPastDueAt(now) ? messages.text("climate.calibration.past") : "";
         return new CalibrationsPage.Line(calibration.kind().name(), calibration.name(), known.words(), due, past);
     }

@@ -1,7 +1,6 @@
 package bagclock.climate;
 
 import bagclock.core.exposure.ZoneLog.Reading;
-import bagclock.logfile.LogFault;
 import bagclock.logfile.LogReport;
 import bagclock.logfile.Question;
 import bagclock.platform.Entered;
@@ -10,6 +9,7 @@ import bagclock.platform.Messages;
 import bagclock.platform.Names;
 import bagclock.platform.Texts;
 import bagclock.readings.FileEvent;
+import bagclock.readings.FoundLines;
 import bagclock.readings.LoggerFile;
 import bagclock.readings.Progress;
 import java.util.ArrayList;
@@ -233,12 +233,9 @@ final class FilePages {
     private List<ImportPage.BadLine> faults(LogReport report) {
         return report.faults().stream()
                 .limit(MOST_FAULTS)
-                .map(fault -> new ImportPage.BadLine(Long.toString(fault.line()), fault.column(), why(fault)))
+                .map(fault -> new ImportPage.BadLine(
+                        Long.toString(fault.line()), fault.column(), FoundLines.fault(texts, fault)))
                 .toList();
-    }
-
-    private String why(LogFault fault) {
-        return texts.part(fault.kind()) + " " + fault.text();
     }
 
     /** A line of the report without a number says something of the whole. */

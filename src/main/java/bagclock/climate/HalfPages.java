@@ -106,7 +106,6 @@ final class HalfPages {
     }
 
     private ImportPage.BadLine bad(LogFault fault) {
-        return new ImportPage.BadLine(
-                Long.toString(fault.line()), fault.column(), texts.part(fault.kind()) + " " + fault.text());
+        return new ImportPage.BadLine(Long.toString(fault.line()), fault.column(), FoundLines.fault(texts, fault));
     }
 }

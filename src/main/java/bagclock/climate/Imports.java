@@ -5,6 +5,7 @@ import bagclock.desk.Desk;
 import bagclock.platform.Texts;
 import bagclock.platform.Transaction;
 import bagclock.readings.FileEvent;
+import bagclock.readings.FoundLines;
 import bagclock.readings.LoggerFile;
 import bagclock.readings.Progress;
 import bagclock.readings.Source;
@@ -79,8 +80,7 @@ final class Imports {
     private String lines(Import.Result result) {
         Stream<String> found = new FoundWords(texts).of(result.found());
         Stream<String> faults = result.found().faults().stream()
-                .map(fault ->
-                        fault.line() + "\t" + fault.column() + "\t" + texts.part(fault.kind()) + " " + fault.text());
+                .map(fault -> fault.line() + "\t" + fault.column() + "\t" + FoundLines.fault(texts, fault));
         Stream<String> refused = result.refused().stream()
                 .map(bad -> (bad.line() == 0 ? "" : bad.line()) + "\t" + bad.column() + "\t"
                         + texts.refusal(bad.refusal()));

@@ -118,8 +118,8 @@ final class ChartPages {
     private List<String> faults(LogReport report) {
         return report.faults().stream()
                 .limit(MOST_FAULTS)
-                .map(fault -> words.text(
-                        "ovens.chart.fault", fault.line(), fault.column(), texts.part(fault.kind()), fault.text()))
+                .map(fault ->
+                        words.text("ovens.chart.fault", fault.line(), fault.column(), FoundLines.fault(texts, fault)))
                 .toList();
     }
 }

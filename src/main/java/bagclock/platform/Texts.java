@@ -123,10 +123,12 @@ public final class Texts {
         return length.value().toPlainString() + " mm";
     }
 
-    /** The words of a refusal. */
+    /** The words of a refusal; where it would quote a text that nobody entered, they say what is missing. */
     public String refusal(Refusal refusal) {
         Object[] parts = refusal.parts().stream().map(this::part).toArray();
-        return messages.text("refusal." + refusal.reason().name(), parts);
+        String key = "refusal." + refusal.reason().name();
+        String missing = key + ".missing";
+        return messages.text(refusal.parts().contains("") && messages.has(missing) ? missing : key, parts);
     }
 
     /** A typed part of a message in words; an enum by its own key {@code <Type>.<NAME>} when the bundle has it. */

@@ -1,5 +1,6 @@
 package bagclock.readings;
 
+import bagclock.logfile.LogFault;
 import bagclock.logfile.LogReport;
 import bagclock.platform.Texts;
 import java.time.Duration;
@@ -30,6 +31,15 @@ public final class FoundLines {
             lines.add(texts.messages().text(key, count));
         }
         return this;
+    }
+
+    /** What is wrong with a line: what stood there is quoted, unless nothing did. */
+    public static String fault(Texts texts, LogFault fault) {
+        boolean isMissing =
+                fault.kind() == LogFault.Kind.TIME_UNREADABLE && fault.text().isBlank();
+        return isMissing
+                ? texts.messages().text("climate.file.time-missing")
+                : (texts.part(fault.kind()) + " " + fault.text()).strip();
     }
 
     /** All of them. */

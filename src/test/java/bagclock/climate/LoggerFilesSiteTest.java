@@ -171,6 +171,9 @@ class LoggerFilesSiteTest {
     @Test
     void whatCannotBeReadIsSaid() {
         Visitor visitor = clerk();
+        String timeless = "Time,Temp °C,RH %\n2026-03-01 11:07Z,22,41\n,22,41\nnoon,22,41\n";
+        assertThat(visitor.page(upload(visitor, "Line 4", timeless)).text())
+                .contains("3 The time is missing.", "4 Not a time: noon");
 
         assertThat(visitor.page(upload(visitor, "Line 4", "ms,temp C,rh %\n60,22,40\n"))
                         .text())

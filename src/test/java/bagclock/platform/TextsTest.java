@@ -3,6 +3,8 @@ package bagclock.platform;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import bagclock.core.Reason;
+import bagclock.core.Refusal;
 import bagclock.core.quantity.Celsius;
 import bagclock.core.quantity.Millimetres;
 import bagclock.core.quantity.RelativeHumidity;
@@ -10,11 +12,21 @@ import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.Set;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class TextsTest {
+    /** Behind a colon, between quotes, or as the tag, number or name that something has. */
+    private static final Pattern QUOTING = Pattern.compile("(: |\"|has the (\\w+ )*)<typed>");
+
+    /** An empty tag is none and draws one; an empty number is none before it is asked to be whole. */
+    private static final Set<Reason> NEVER_EMPTY =
+            Set.of(Reason.TAG_TAKEN, Reason.TAG_MALFORMED, Reason.TEXT_MISSING, Reason.NUMBER_NOT_WHOLE);
+
     private final Texts texts = new Texts(ZoneId.of("Europe/Berlin"), Messages.load());
 
     @Test
@@ -88,5 +100,27 @@ class TextsTest {
     @CsvSource({"''", "yesterday", "2026-13-01T00:00", "2026-03-05"})
     void whatIsNoTimeIsEmpty(String text) {
         assertThat(texts.parseField(text)).isEmpty();
+    }
+
+    /** Where nothing was entered there is nothing to quote: the words say what is missing. */
+    @ParameterizedTest
+    @EnumSource
+    void noRefusalQuotesATextThatNobodyEntered(Reason reason) {
+        String words = Messages.load().text("refusal." + reason.name(), "<typed>", "x", "x", "x");
+        boolean quotes = QUOTING.matcher(words).find() && !NEVER_EMPTY.contains(reason);
+
+        String empty = texts.refusal(Refusal.of(reason, "", "x", "x", "x"));
+
+        assertThat(quotes && empty.equals(words.replace("<typed>", "")))
+                .as(empty)
+                .isFalse();
+    }
+
+    @Test
+    void aDayThatIsMissingIsSaidToBeMissing() {
+        assertThat(texts.refusal(Refusal.of(Reason.DATE_UNREADABLE, "")))
+                .isEqualTo("The day is missing. Write it as 2026-03-05, today or earlier.");
+        assertThat(texts.refusal(Refusal.of(Reason.DATE_UNREADABLE, "5 March")))
+                .isEqualTo("Not a day: 5 March. Write it as 2026-03-05, today or earlier.");
     }
 }

@@ -119,6 +119,17 @@ class TablesSiteTest {
     }
 
     @Test
+    void aDayThatIsMissingIsSaidToBeMissing() {
+        Visitor engineer = engineer();
+        Document form = engineer.page("/tables/floor-life/compare");
+        HttpResponse<String> answer =
+                engineer.post("/tables/floor-life/compare", sent(form, Map.of("r0", "on", "copy", "2018", "on", "")));
+        assertThat(answer.statusCode()).isEqualTo(422);
+        assertThat(Jsoup.parse(answer.body()).select("#on-error").text())
+                .isEqualTo("The day is missing. Write it as 2026-03-05, today or earlier.");
+    }
+
+    @Test
     void whatATableCannotHoldIsRefusedBesideTheCellAndNothingIsKept() {
         Visitor engineer = engineer();
         Document form = engineer.page("/tables/floor-life/compare");
