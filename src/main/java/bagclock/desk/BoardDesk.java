@@ -123,10 +123,20 @@ public final class BoardDesk {
         return database.read(tx -> ledger.newest(tx, kind, most));
     }
 
-    /** Heats of boards recorded in a period, and bakes begun. */
+    /** Heats of boards recorded in a period, and bakes begun, that were not taken back by its end. */
     List<BoardEntry> heatsAndBakesBetween(Transaction tx, Instant startInclusive, Instant endExclusive) {
-        return ledger.recordedBetween(
-                tx, List.of(BoardEntry.Kind.HEATED, BoardEntry.Kind.BAKE_STARTED), startInclusive, endExclusive);
+        return ledger
+                .recordedBetween(
+                        tx,
+                        List.of(BoardEntry.Kind.HEATED, BoardEntry.Kind.BAKE_STARTED, BoardEntry.Kind.TAKEN_BACK),
+                        startInclusive,
+                        endExclusive)
+                .stream()
+                .collect(Collectors.groupingBy(BoardEntry::serial))
+                .values()
+                .stream()
+                .flatMap(ofOne -> BoardEntry.standing(ofOne).stream())
+                .toList();
     }
 
     /** Whether the board may be heated as planned. */

@@ -182,6 +182,16 @@ final class EntryStore {
                 .list();
     }
 
+    /** Tags of items of which an entry was corrected since. */
+    List<String> correctedSince(Transaction tx, Instant startInclusive) {
+        return tx.handle()
+                .createQuery(
+                        "select distinct tag from ledger_entry where corrects is not null and recorded_at >= :start")
+                .bind("start", startInclusive)
+                .mapTo(String.class)
+                .list();
+    }
+
     /** Entries recorded from a moment until before another, oldest first. */
     List<Entry> recordedBetween(Transaction tx, Instant startInclusive, Instant endExclusive) {
         return tx.handle()

@@ -6,11 +6,14 @@ import bagclock.platform.ChangedMeanwhile;
 import bagclock.platform.Transaction;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -196,11 +199,21 @@ public final class Ledger {
         return entries.recordedBetween(tx, startInclusive, endExclusive);
     }
 
-    /** Heats recorded in a period, oldest first, then the bakes begun. */
+    /** Heats recorded in a period, oldest first, then the bakes begun; without what was taken back or replaced since. */
     public List<Entry> heatsAndBakesBetween(Transaction tx, Instant startInclusive, Instant endExclusive) {
+        // Few items are corrected, and only their histories are asked.
+        Map<String, Set<Integer>> standing = new HashMap<>();
+        entries.correctedSince(tx, startInclusive).forEach(tag -> standing.put(tag, standing(tx, tag)));
         return Stream.of("heated", "bake-started")
                 .flatMap(act -> entries.recordedBetween(tx, act, startInclusive, endExclusive).stream())
+                .filter(entry -> Optional.ofNullable(standing.get(entry.tag()))
+                        .map(seqs -> seqs.contains(entry.seq()))
+                        .orElse(true))
                 .toList();
+    }
+
+    private Set<Integer> standing(Transaction tx, String tag) {
+        return history(tx, tag).told().stream().map(told -> told.by().seq()).collect(Collectors.toSet());
     }
 
     /** What is wrong with an item's chain; empty if every entry is as it was written. */

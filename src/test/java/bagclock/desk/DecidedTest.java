@@ -57,10 +57,10 @@ class DecidedTest extends OnBothDatabases {
                 shop.header(EXPIRED), tag, TestShop.OVEN, new Celsius(setPointC), Optional.empty()));
     }
 
-    private void heat(String tag) {
+    private Receipt heat(String tag) {
         HeatPlan plan = new HeatPlan(
                 TestShop.at(EXPIRED), Duration.ofMinutes(5), Optional.empty(), Optional.empty(), Optional.empty());
-        shop.tell(new Command.Heat(shop.header(EXPIRED), tag, plan, Optional.empty()));
+        return shop.tell(new Command.Heat(shop.header(EXPIRED), tag, plan, Optional.empty()));
     }
 
     private Decided lately() {
@@ -129,6 +129,32 @@ class DecidedTest extends OnBothDatabases {
 
         assertThat(lately().answers()).isEqualTo(1);
         assertThat(lately().cells()).contains(AT_90);
+    }
+
+    @Test
+    void whatWasTakenBackDecidedNothing() {
+        opened("R-1", "PN-THICK");
+        Receipt heated = heat("R-1");
+        assertThat(lately().answers()).isEqualTo(1);
+
+        shop.tell(new Command.TakeBack(shop.header(EXPIRED + 0.1), "R-1", heated.seq()));
+        assertThat(lately().answers()).isZero();
+        bake("R-1", 105);
+        assertThat(lately().cells()).contains(AT_90).doesNotContain(AT_125);
+    }
+
+    @Test
+    void aBakeOfABoardThatWasTakenBackDecidedNothing() {
+        opened("R-1", "PN-THICK");
+        shop.tell(new Command.Split(shop.header(1), "R-1", 1, "P-1"));
+        shop.tell(new Command.Mount(shop.header(1), "P-1", "B-1", "U1", Optional.empty()));
+        boardBake("P-1");
+        assertThat(lately().answers()).isEqualTo(1);
+
+        Instant at = TestShop.at(EXPIRED + 0.1);
+        shop.desk.boards().takeBack(shop.header(EXPIRED + 0.1), "B-1", 1, at);
+
+        assertThat(lately().answers()).isZero();
     }
 
     @Test
