@@ -180,10 +180,7 @@ final class LoadRoutes {
                     view.isEmpty() ? Optional.of(words.text("ovens.fit.unknown")) : fit.objection(view.get());
             objection.ifPresent(why -> objections.add(words.text("ovens.fit", tag, why)));
         }
-        int taken = ovens.loads(now).stream()
-                .filter(one -> one.oven().code().equals(load.oven()))
-                .mapToInt(one -> one.items().size())
-                .sum();
+        int taken = ovens.inside(now).taken(load.oven());
         if (taken + load.tags().size() > oven.get().positions()) {
             objections.add(
                     words.text("ovens.full", oven.get().name(), oven.get().positions() - taken));

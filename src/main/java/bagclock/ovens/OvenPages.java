@@ -14,6 +14,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Puts ovens, loads and the queue into words. */
 final class OvenPages {
@@ -25,23 +26,24 @@ final class OvenPages {
         this.texts = texts;
     }
 
-    OvensPage overview(List<BakeOven> ovens, List<Load> loads, List<Ovens.Waiting> queue, String done, Instant now) {
+    OvensPage overview(List<BakeOven> ovens, Inside inside, List<Ovens.Waiting> queue, String done, Instant now) {
         List<OvensPage.Oven> shown = new ArrayList<>();
         for (BakeOven oven : ovens) {
-            List<Load> mine = loads.stream()
-                    .filter(load -> load.oven().code().equals(oven.code()))
+            String code = oven.code();
+            List<OvensPage.Run> runs = Stream.concat(
+                            inside.loadsOf(code).stream().map(load -> run(load, now)),
+                            inside.boardsOf(code).stream().map(board -> run(board, now)))
                     .toList();
-            int taken = mine.stream().mapToInt(load -> load.items().size()).sum();
             shown.add(new OvensPage.Oven(
-                    oven.code(),
+                    code,
                     oven.name(),
                     words.ability(oven),
-                    words.text("ovens.free", Math.max(0, oven.positions() - taken), oven.positions()),
-                    mine.stream().map(load -> run(load, now)).toList()));
+                    words.text("ovens.free", Math.max(0, oven.positions() - inside.taken(code)), oven.positions()),
+                    runs));
         }
         return new OvensPage(
                 words.text("ovens.title"),
-                lead(loads, queue, now),
+                lead(inside, queue, now),
                 done,
                 shown,
                 queue.stream()
@@ -51,14 +53,15 @@ final class OvenPages {
                 queue.stream().filter(w -> !w.canBeBaked()).map(this::stuck).toList());
     }
 
-    private String lead(List<Load> loads, List<Ovens.Waiting> queue, Instant now) {
-        Optional<Load> next = loads.stream()
+    private String lead(Inside inside, List<Ovens.Waiting> queue, Instant now) {
+        Optional<Load> next = inside.loads().stream()
                 .filter(load -> load.readyAt().isPresent())
                 .min(Comparator.comparing(load -> load.readyAt().orElseThrow()));
         long waiting = queue.stream().filter(Ovens.Waiting::canBeBaked).count();
         String queued = waiting == 0 ? words.text("ovens.lead.no-queue") : words.text("ovens.lead.queue", waiting);
         return next.map(load -> words.text("ovens.lead.next", load.oven().name(), ready(load, now)))
-                        .orElseGet(() -> words.text("ovens.lead.idle"))
+                        .orElseGet(
+                                () -> words.text(inside.boards().isEmpty() ? "ovens.lead.idle" : "ovens.lead.boards"))
                 + " " + queued;
     }
 
@@ -76,6 +79,17 @@ final class OvenPages {
                 load.items().stream()
                         .map(item -> new OvensPage.Tag(item.tag(), part(item.view())))
                         .toList());
+    }
+
+    /** A board's bake is looked at, and ended, on the board's own page. */
+    private OvensPage.Run run(BoardIn board, Instant now) {
+        return new OvensPage.Run(
+                words.text("ovens.board", board.serial()),
+                "",
+                words.text("ovens.board.own"),
+                words.text("ovens.loaded", texts.temperature(board.setPoint()), texts.at(board.loadedAt(), now)),
+                "/boards/" + board.serial() + "/bake",
+                List.of());
     }
 
     static String href(Load load) {

@@ -17,7 +17,6 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.Clock;
 import java.time.Instant;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -64,11 +63,11 @@ final class OvenRoutes {
         Instant now = clock.instant();
         String act = ctx.queryParam("done");
         String done = act != null && DONE.contains(act) ? texts.messages().text("ovens.done." + act) : "";
-        List<Load> loads = ovens.loads(now);
+        Inside inside = ovens.inside(now);
         pages.show(
                 ctx,
-                words.overview(store.ovens(now), loads, ovens.queue(now), done, now)
-                        .proving(runPages.proofs(loads, now)));
+                words.overview(store.ovens(now), inside, ovens.queue(now), done, now)
+                        .proving(runPages.proofs(inside.loads(), now)));
     }
 
     private OvenPage fresh(Entered entered) {

@@ -44,7 +44,12 @@ final class Ovens {
         return store;
     }
 
-    /** Everything that is in an oven, by the time it went in. */
+    /** Everything that is in an oven. */
+    Inside inside(Instant now) {
+        return new Inside(loads(now), BoardIn.now(desk.boards(), now));
+    }
+
+    /** The items that are in an oven, by the time they went in. */
     List<Load> loads(Instant now) {
         List<BakeOven> ovens = store.ovens(now);
         Map<String, List<ItemView>> together = new TreeMap<>();

@@ -64,13 +64,15 @@ final class PlanDesk implements AutoCloseable {
     /** The shop as it is. */
     ShopNow shop(Instant now) {
         Instant minute = now.truncatedTo(ChronoUnit.MINUTES);
+        Inside inside = ovens.inside(now);
         return new ShopNow(
                 minute,
                 zone,
                 store.rules(),
                 ovenStore.ovens(now),
                 ended(),
-                ovens.loads(now),
+                inside.loads(),
+                inside.boards(),
                 ovens.queue(now),
                 store.outages(now),
                 store.rushes(now),

@@ -31,6 +31,7 @@ import java.util.stream.Stream;
  *
  * @param now cut to the minute before
  * @param ended runs that ended, the last ones
+ * @param boards in an oven, with no item on them
  */
 record ShopNow(
         Instant now,
@@ -39,6 +40,7 @@ record ShopNow(
         List<BakeOven> ovens,
         List<Run> ended,
         List<Load> loads,
+        List<BoardIn> boards,
         List<Waiting> queue,
         List<PlanStore.Outage> outages,
         List<PlanChange> rushes,
@@ -54,9 +56,10 @@ record ShopNow(
 
     /** Whether a run is in its oven, not only planned. */
     boolean isRunning(Run run) {
-        return loads.stream()
-                .flatMap(load -> load.items().stream())
-                .anyMatch(item -> run.lots().contains(item.tag()));
+        return Stream.concat(
+                        loads.stream().flatMap(load -> load.items().stream()).map(Load.Loaded::tag),
+                        boards.stream().map(BoardIn::serial))
+                .anyMatch(run.lots()::contains);
     }
 
     /** Name of an oven; its code where there is none. */
@@ -91,7 +94,10 @@ record ShopNow(
         lots.replaceAll(lot -> needed(lot, changes));
         List<Held.LetGo> refused = new ArrayList<>();
         List<Oven> planned = ovens.stream().map(oven -> oven(oven, changes)).toList();
-        List<Run> running = loads.stream().flatMap(load -> run(load).stream()).toList();
+        List<Run> running = Stream.concat(
+                        loads.stream().flatMap(load -> run(load).stream()),
+                        boards.stream().map(this::run))
+                .toList();
         Shop.Customs customs = rules.customs(now, zone, reach(lots, planned, running));
         Set<String> pinned = pinned(changes);
         Shop bare = new Shop(now, planned, lots, running, customs);
@@ -196,11 +202,22 @@ record ShopNow(
                         oven.heatUp(),
                         rules.coolDown(oven.pauses()),
                         rules.changes(oven.pauses()),
-                        loads.stream()
-                                .filter(load -> load.oven().code().equals(oven.code()))
-                                .map(Load::setPoint)
-                                .findFirst(),
+                        setPoint(oven.code()),
                         out));
+    }
+
+    private Optional<Celsius> setPoint(String oven) {
+        Inside inside = new Inside(loads, boards);
+        return Stream.concat(
+                        inside.loadsOf(oven).stream().map(Load::setPoint),
+                        inside.boardsOf(oven).stream().map(BoardIn::setPoint))
+                .findFirst();
+    }
+
+    /** A board in an oven: nobody said when it will be ready, so it holds the oven from now on. */
+    private Run run(BoardIn board) {
+        Run.Stay stay = new Run.Stay(board.serial(), board.loadedAt(), now.plus(1, ChronoUnit.MINUTES));
+        return new Run(board.oven(), board.setPoint(), List.of(stay));
     }
 
     /** A load in an oven as a run: it holds the oven until it is ready and cool, and longer if nobody takes it out. */

@@ -65,6 +65,30 @@ class BakesSiteTest {
         return verdict(shop.technician().page(board + "/heat?profile=none"));
     }
 
+    private static String oven() {
+        Document page = shop.technician().page("/ovens");
+        return page.select("article:contains(" + CaseShop.OVEN + ")").text();
+    }
+
+    /** No part of it has an item: its own ledger alone says that it takes a place. */
+    @Test
+    void aBoardWithoutItemsTakesAPlaceInTheOvenUntilItIsOut() {
+        shop.board("B-bare", 125, "L3-12");
+        String board = "/boards/B-bare";
+        String free = oven().replaceAll(".*(Free: \\d+ of \\d+).*", "$1");
+
+        sent(into(shop.technician(), board, "105"));
+        assertThat(oven()).contains("Board B-bare is in it.", "At 105 °C since").doesNotContain(free);
+        assertThat(shop.technician().page("/ovens/plan").text()).contains("B-bare");
+        shop.clock.passes(Duration.ofHours(1));
+        sent(out(shop.technician(), board, "1"));
+        assertThat(oven()).doesNotContain("B-bare").contains(free);
+
+        sent(shop.technician().submit(board, board + "/take-back"));
+        assertThat(oven()).contains("Board B-bare is in it.");
+        sent(out(shop.technician(), board, "1"));
+    }
+
     /** The planner's list of runs that ended. */
     private static Document runs() {
         return shop.technician().page("/ovens/runs");
