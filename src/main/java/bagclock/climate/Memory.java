@@ -100,6 +100,7 @@ record Memory(LoggerProfile before, LoggerFile file) {
                 answers.dayOrder(),
                 answers.unit(),
                 answers.names(),
+                answers.spreadsheetDays(),
                 AnswersForm.belowZero(kept));
     }
 }

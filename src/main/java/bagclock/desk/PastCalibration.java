@@ -9,6 +9,7 @@ import bagclock.readings.LoggerProfile;
 import bagclock.register.Calibration;
 import bagclock.register.Register;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
@@ -33,14 +34,14 @@ final class PastCalibration {
         if (pastDue.isEmpty()) {
             return answer;
         }
-        Set<String> loggers = loggers(tx, zones);
+        Set<String> hanging = hanging(tx, zones);
         Set<String> ovens = tags.stream()
                 .flatMap(tag -> new BakeRun(ledger.history(tx, tag).told()).ovens().stream())
                 .collect(Collectors.toSet());
         Answer named = answer;
         for (Calibration calibration : pastDue) {
             boolean rests = calibration.kind() == Calibration.Kind.LOGGER
-                    ? loggers.contains(calibration.name())
+                    ? hanging.contains(calibration.name()) || hasReadSince(tx, calibration, zones)
                     : ovens.contains(calibration.name());
             named = rests
                     ? named.namingPastCalibration(
@@ -50,7 +51,19 @@ final class PastCalibration {
         return named;
     }
 
-    private Set<String> loggers(Transaction tx, Set<Zone> zones) {
+    /** A logger may have been elsewhere than where it is kept: its files say where, and after which day it is in doubt. */
+    private boolean hasReadSince(Transaction tx, Calibration calibration, Set<Zone> zones) {
+        Instant from = calibration
+                .dueOn()
+                .orElseThrow()
+                .plusDays(1)
+                .atStartOfDay(ZoneOffset.UTC)
+                .toInstant();
+        List<String> places = zones.stream().map(Zone::name).toList();
+        return files.hasReadSince(tx, calibration.name(), places, from);
+    }
+
+    private Set<String> hanging(Transaction tx, Set<Zone> zones) {
         return files.loggers(tx).stream()
                 .filter(logger -> zones.contains(new Zone(logger.placeCode())))
                 .map(LoggerProfile::name)

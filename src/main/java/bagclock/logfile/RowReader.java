@@ -43,7 +43,8 @@ final class RowReader {
         this.times = new TimesSeen(table.isOneValueALine());
         Layout.Times layout = file.layout().times();
         Answers answers = file.answers();
-        this.stamps = new StampReader(layout.order().or(answers::dayOrder), answers.spreadsheetDays());
+        this.stamps = new StampReader(
+                layout.order().or(answers::dayOrder), layout.spreadsheetDays() && answers.spreadsheetDays());
         ZoneId zone = answers.zone()
                 .or(() -> layout.headerOffset().map(offset -> (ZoneId) offset))
                 .orElse(ZoneOffset.UTC);

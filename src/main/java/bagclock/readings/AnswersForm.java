@@ -55,6 +55,9 @@ public final class AnswersForm {
         profile.unit().ifPresent(unit -> values.put(UNIT, unit.name()));
         profile.names().temperature().ifPresent(name -> values.put(TEMPERATURE, name));
         profile.names().humidity().ifPresent(name -> values.put(HUMIDITY, name));
+        if (profile.spreadsheetDays()) {
+            values.put(DAYS, YES);
+        }
         values.put(BELOW_ZERO, profile.belowZero().name());
         return values;
     }

@@ -2,6 +2,7 @@ package bagclock.readings;
 
 import bagclock.platform.Transaction;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 
@@ -97,6 +98,25 @@ final class FileStore {
                 .bind("id", id)
                 .mapTo(String.class)
                 .list();
+    }
+
+    /** Whether a file of the logger, not taken back, may have readings of one of these places at or after a moment. */
+    boolean hasReadSince(Transaction tx, String logger, Collection<String> places, Instant from) {
+        return !places.isEmpty()
+                && tx.handle()
+                                .createQuery("""
+                                        select count(*) from logger_file f
+                                        join logger_file_event e on e.file_id = f.id
+                                        where f.logger = :logger and f.place_code in (<places>) and e.last_at >= :from
+                                            and not exists (select 1 from logger_file_event t
+                                                where t.file_id = f.id and t.what = 'TAKEN_BACK' and t.seq > e.seq)
+                                        """)
+                                .bind("logger", logger)
+                                .bindList("places", List.copyOf(places))
+                                .bind("from", from)
+                                .mapTo(Integer.class)
+                                .one()
+                        > 0;
     }
 
     List<FileEvent> events(Transaction tx, String id) {

@@ -12,6 +12,7 @@ import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
@@ -210,6 +211,11 @@ public final class LoggerFiles {
     /** How far an import is. */
     public Progress progress(Transaction tx, String id) {
         return files.progress(tx, id);
+    }
+
+    /** Whether readings of these places that a logger measured at or after a moment count, or may yet. */
+    public boolean hasReadSince(Transaction tx, String logger, Collection<String> places, Instant from) {
+        return files.hasReadSince(tx, logger, places, from);
     }
 
     /** Every logger, by name. */

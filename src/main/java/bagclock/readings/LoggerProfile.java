@@ -10,6 +10,7 @@ import java.util.Optional;
  * A logger, and what was said once for all its files.
  *
  * @param placeCode the zone or cabinet that it hangs in
+ * @param spreadsheetDays whether numbers in its files are a spreadsheet's days
  * @param belowZero what a dew point below 0 C means
  */
 public record LoggerProfile(
@@ -19,6 +20,7 @@ public record LoggerProfile(
         Optional<DayOrder> dayOrder,
         Optional<Channel.Unit> unit,
         Answers.Names names,
+        boolean spreadsheetDays,
         BelowZero belowZero) {
     /** What a logger means by a dew point below 0 C. */
     public enum BelowZero {
@@ -37,6 +39,7 @@ public record LoggerProfile(
                 Optional.empty(),
                 Optional.empty(),
                 Answers.Names.NONE,
+                false,
                 BelowZero.UNKNOWN);
     }
 }

@@ -17,6 +17,7 @@ record LoggerRow(
         String unit,
         String temperatureChannel,
         String humidityChannel,
+        boolean spreadsheetDays,
         String belowZero) {
     static LoggerRow of(LoggerProfile profile, int version) {
         return new LoggerRow(
@@ -28,6 +29,7 @@ record LoggerRow(
                 profile.unit().map(Enum::name).orElse(""),
                 profile.names().temperature().orElse(""),
                 profile.names().humidity().orElse(""),
+                profile.spreadsheetDays(),
                 profile.belowZero().name());
     }
 
@@ -40,6 +42,7 @@ record LoggerRow(
                 said(unit, Channel.Unit::valueOf),
                 new Answers.Names(
                         said(temperatureChannel, Function.identity()), said(humidityChannel, Function.identity())),
+                spreadsheetDays,
                 LoggerProfile.BelowZero.valueOf(belowZero));
     }
 

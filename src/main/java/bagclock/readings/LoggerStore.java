@@ -8,7 +8,7 @@ import java.util.Optional;
 /** What was said about loggers. */
 final class LoggerStore {
     private static final String SELECT = "select l.name, l.version, l.place_code, l.time_zone, l.day_order, l.unit,"
-            + " l.temperature_channel, l.humidity_channel, l.below_zero from logger_fact l ";
+            + " l.temperature_channel, l.humidity_channel, l.spreadsheet_days, l.below_zero from logger_fact l ";
     private static final String NEWEST =
             "l.version = (select max(n.version) from logger_fact n where n.name = l.name) ";
 
@@ -31,9 +31,9 @@ final class LoggerStore {
         tx.handle()
                 .createUpdate("""
                         insert into logger_fact (name, version, recorded_at, who, sort_key, place_code, time_zone,
-                            day_order, unit, temperature_channel, humidity_channel, below_zero)
+                            day_order, unit, temperature_channel, humidity_channel, spreadsheet_days, below_zero)
                         values (:name, :version, :recordedAt, :who, :sortKey, :placeCode, :timeZone, :dayOrder, :unit,
-                            :temperature, :humidity, :belowZero)
+                            :temperature, :humidity, :days, :belowZero)
                         """)
                 .bind("name", row.name())
                 .bind("version", row.version())
@@ -46,6 +46,7 @@ final class LoggerStore {
                 .bind("unit", row.unit())
                 .bind("temperature", row.temperatureChannel())
                 .bind("humidity", row.humidityChannel())
+                .bind("days", row.spreadsheetDays())
                 .bind("belowZero", row.belowZero())
                 .execute();
     }

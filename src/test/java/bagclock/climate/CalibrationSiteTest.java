@@ -37,16 +37,16 @@ class CalibrationSiteTest {
 
     /** A logger hangs at the placement line. */
     private static void logger() throws InterruptedException {
+        upload("Line top", "LINE", "2026-03-12 14:07Z,22.3,41.7");
+    }
+
+    private static void upload(String logger, String place, String reading, String... said)
+            throws InterruptedException {
         Visitor clerk = visitor(Role.CLERK);
-        String text = "Time,Temp °C,RH %\n2026-03-12 14:07Z,22.3,41.7\n";
+        String text = "Time,Temp °C,RH %\n" + reading + "\n";
         String path = Visitor.target(clerk.upload(
-                "/climate/files",
-                new Visitor.FilePart("file", "line.csv", text),
-                "logger",
-                "Line top",
-                "place",
-                "LINE"));
-        clerk.submit(path, path + "/import");
+                "/climate/files", new Visitor.FilePart("file", "line.csv", text), "logger", logger, "place", place));
+        clerk.submit(path, path + "/import", said);
         for (int i = 0; i < 100 && !clerk.page(path).select("progress").isEmpty(); i++) {
             Thread.sleep(50);
         }
@@ -76,6 +76,20 @@ class CalibrationSiteTest {
         calibrate("LOGGER", "Line top", "2027-03-01");
         assertThat(technician.page("/items/T-413").select(".reasons").text()).doesNotContain("was to be calibrated");
         assertThat(technician.page(heat).text()).contains(LOGGER_DUE);
+    }
+
+    /** Its readings count there, wherever it is kept; a day before the one by which it was due they are not in doubt. */
+    @Test
+    void aLoggerThatMeasuredElsewhereThanItIsKeptIsNamedThereToo() throws InterruptedException {
+        Visitor technician = visitor(Role.TECHNICIAN);
+        upload("Roving", "LINE", "2026-03-12 13:07Z,22.3,41.7");
+        upload("Roving", "BENCH-1", "2026-03-12 13:08Z,22.3,41.7", "remember", "file");
+        String named = "Roving was to be calibrated by";
+
+        calibrate("LOGGER", "Roving", "2026-03-11");
+        assertThat(technician.page("/items/R-409").select(".reasons").text()).contains(named + " 2026-03-11");
+        calibrate("LOGGER", "Roving", "2026-03-12");
+        assertThat(technician.page("/items/R-409").text()).doesNotContain(named);
     }
 
     @Test

@@ -112,6 +112,23 @@ class LoggerFilesSiteTest {
                 .isEqualTo("Europe/London");
     }
 
+    /** ECMA-376 (2006), Part 4, 3.17.4.1: 38749 is 1 February 2006, so 46093 is 12 March 2026. */
+    @Test
+    void aSpreadsheetsDaysAreSaidOnceForALogger() throws InterruptedException {
+        Visitor visitor = clerk();
+        String text = "Time;Temp °C;Feuchte\n46093,5034;22,4;48,7\n46093,5041;22,5;48,8\n";
+        String first = upload(visitor, "Line 7", text);
+        assertThat(visitor.page(first).select("input[name=days][checked]")).isEmpty();
+        String[] said = {"zone", "Europe/Berlin", "days", "yes"};
+        assertThat(visitor.submit(first, first + "/import", said).statusCode()).isEqualTo(303);
+        assertThat(done(visitor, first).text()).contains("kept 2");
+        assertThat(visitor.page("/climate/LINE").text()).contains("48.8 % RH");
+
+        Document next = visitor.page(upload(visitor, "Line 7", text.replace("46093,", "46092,")));
+        assertThat(next.select("input[name=days][checked]")).isNotEmpty();
+        assertThat(next.select("button").eachText()).contains("Import these readings");
+    }
+
     /** A file that writes its offset asks for no zone, and takes away none. */
     @Test
     void whatAFileDoesNotAskStaysAsItWasSaid() throws InterruptedException {

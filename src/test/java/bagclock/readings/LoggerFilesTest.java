@@ -82,6 +82,7 @@ class LoggerFilesTest extends OnBothDatabases {
                 Optional.of(DayOrder.DAY_FIRST),
                 Optional.of(Channel.Unit.FAHRENHEIT),
                 new Answers.Names(Optional.of("T1"), Optional.empty()),
+                true,
                 BelowZero.FROST_POINT);
         database.withTransaction(tx -> files.keep(tx, LoggerProfile.fresh("Top", "DRY-5"), SOURCE));
         database.withTransaction(tx -> files.keep(tx, said, SOURCE));
