@@ -56,13 +56,13 @@ record TypeForm(Entered entered, Optional<BoardType> type) {
 
     private static Optional<OwnBake> bake(Entered entered, Messages messages) {
         Optional<Double> celsius = entered.numberOrNone(BAKE_C, 40, 150);
-        Optional<Double> hours = entered.numberOrNone(BAKE_HOURS, 0.1, 1000);
+        // The bake must last so long: a part of a millisecond asks for a whole one.
+        Optional<Duration> hours = entered.hoursOrNone(BAKE_HOURS, 0.1, 1000, Math::ceil);
         if (celsius.isPresent() != hours.isPresent()) {
             entered.refuse(celsius.isPresent() ? BAKE_HOURS : BAKE_C, messages.text("boards.type.bake.both"));
             return Optional.empty();
         }
-        return celsius.map(
-                c -> new OwnBake(new Celsius(c), Duration.ofMillis(Math.round(hours.orElseThrow() * 3_600_000))));
+        return celsius.map(c -> new OwnBake(new Celsius(c), hours.orElseThrow()));
     }
 
     /** One on each line: what it is; then, after a semicolon, what it bears. */

@@ -134,8 +134,8 @@ final class RunRoutes {
         }
         Optional<Charts.Weighed> chart = runPages.charts()
                 .kept(load, out.map(at -> later(at, load.loadedAt())).orElse(now), now);
-        Optional<Duration> hours = chart.map(weighed -> weighed.proof().time())
-                .or(() -> entered.number("hours", 0, 10_000).map(RunRoutes::duration));
+        Optional<Duration> hours =
+                chart.map(weighed -> weighed.proof().time()).or(() -> entered.hours("hours", 0, 10_000, Math::floor));
         decide(ctx, entered, chart);
         List<String> missing = hours.map(time -> missing(taken, time)).orElse(List.of());
         boolean asked = !missing.isEmpty() && !entered.isChecked("early");
@@ -171,10 +171,6 @@ final class RunRoutes {
         } else if (!entered.isChecked("decided")) {
             entered.refuse("decided", words.text("ovens.chart.decide-first"));
         }
-    }
-
-    private static Duration duration(double hours) {
-        return Duration.ofSeconds(Math.round(hours * 3600));
     }
 
     private List<String> missing(List<Load.Loaded> taken, Duration time) {

@@ -1,6 +1,7 @@
 package bagclock.platform;
 
 import io.javalin.http.Context;
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.HashMap;
@@ -16,7 +17,7 @@ import java.util.function.DoubleUnaryOperator;
  */
 public final class Entered {
     private static final int LONGEST = 400;
-    private static final double MS_PER_HOUR = 3_600_000;
+    private static final BigDecimal MS_PER_HOUR = BigDecimal.valueOf(3_600_000);
 
     private final Map<String, String> values = new HashMap<>();
     private final Map<String, String> errors = new LinkedHashMap<>();
@@ -118,8 +119,10 @@ public final class Entered {
         return numberOrNone(name, least, most).map(hours -> ofHours(hours, whole));
     }
 
+    /** Decimal, as it was typed: 2.3 h are 8,280,000 ms, and not a part of one less. */
     private static Duration ofHours(double hours, DoubleUnaryOperator whole) {
-        return Duration.ofMillis((long) whole.applyAsDouble(hours * MS_PER_HOUR));
+        double ms = BigDecimal.valueOf(hours).multiply(MS_PER_HOUR).doubleValue();
+        return Duration.ofMillis((long) whole.applyAsDouble(ms));
     }
 
     /** A whole number from least to most. */
