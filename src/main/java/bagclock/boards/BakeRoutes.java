@@ -4,7 +4,6 @@ import bagclock.desk.BoardNote;
 import bagclock.desk.BoardView;
 import bagclock.desk.Command;
 import bagclock.ledger.BoardEntry.Kind;
-import bagclock.ledger.BoardNotes;
 import bagclock.platform.Entered;
 import bagclock.platform.Role;
 import bagclock.platform.Visit;
@@ -13,7 +12,6 @@ import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.Instant;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -67,55 +65,51 @@ final class BakeRoutes {
 
     private void into(Context ctx) {
         Call call = call(ctx);
-        Optional<BakeForm.Into> into = new BakeForm(rooms, call.view(), call.sent()).into(call.now());
-        if (into.isEmpty()) {
-            refuse(call, List.of());
-            return;
-        }
-        Instant at = into.get().at();
-        note(call, at, Kind.BAKE_STARTED, into.get().told(), call.acts(at).bake(into.get()));
+        send(
+                call,
+                new BakeForm(rooms, call.view(), call.sent()).into(call.now()).map(BakeStep::of));
     }
 
     private void out(Context ctx) {
         Call call = call(ctx);
-        Optional<BakeForm.Out> out = new BakeForm(rooms, call.view(), call.sent()).out(call.now());
-        if (out.isEmpty()) {
-            refuse(call, List.of());
-            return;
-        }
-        Instant at = out.get().at();
-        Map<String, String> told =
-                Map.of(BoardNotes.AT_TEMPERATURE, out.get().hours().toString());
-        note(call, at, Kind.BAKE_ENDED, told, call.acts(at).unbake(out.get().hours()));
+        send(call, new BakeForm(rooms, call.view(), call.sent()).out(call.now()).map(BakeStep::of));
     }
 
     private void elsewhere(Context ctx) {
         Call call = call(ctx);
-        Optional<ElsewhereForm.Told> told = new ElsewhereForm(words, call.view(), call.sent()).told(call.now());
-        if (told.isEmpty()) {
-            refuse(call, List.of());
-            return;
-        }
-        Instant at = told.get().endedAt();
-        note(call, at, Kind.BAKED_ELSEWHERE, told.get().notes(), call.acts(at).bakedElsewhere(told.get()));
+        send(
+                call,
+                new ElsewhereForm(words, call.view(), call.sent())
+                        .told(call.now())
+                        .map(BakeStep::of));
     }
 
-    private void note(Call call, Instant at, Kind kind, Map<String, String> told, HeatActs acts) {
+    private void send(Call call, Optional<BakeStep> step) {
+        if (step.isEmpty()) {
+            refuse(call, List.of());
+        } else {
+            note(call, step.get());
+        }
+    }
+
+    private void note(Call call, BakeStep step) {
         BoardView view = call.view();
-        boolean isOut = kind == Kind.BAKE_ENDED;
+        boolean isOut = step.kind() == Kind.BAKE_ENDED;
         if (isOut != view.state().running().isPresent()) {
             refuse(call, List.of(words.text(isOut ? "boards.bake.is-out" : "boards.bake.is-in")));
             return;
         }
+        HeatActs acts = call.acts(step.at());
+        step.items().accept(acts);
         BoardNote note = new BoardNote(
-                call.header(at),
+                call.header(step.at()),
                 view.serial(),
                 Sending.seen(call.sent()),
-                kind,
-                new HashMap<>(told),
+                step.kind(),
+                step.told(),
                 Optional.empty(),
                 acts.commands());
-        rooms.boards().record(note, call.now()).fold(entry -> done(call, kind), refusals -> {
+        rooms.boards().record(note, call.now()).fold(entry -> done(call, step.kind()), refusals -> {
             refuse(call, words.refusals(refusals));
             return false;
         });

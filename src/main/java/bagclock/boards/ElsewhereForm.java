@@ -1,10 +1,9 @@
 package bagclock.boards;
 
-import bagclock.core.quantity.Celsius;
 import bagclock.desk.BoardView;
+import bagclock.desk.ElsewhereTold;
 import bagclock.ledger.BoardNotes;
 import bagclock.platform.Entered;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -29,28 +28,24 @@ final class ElsewhereForm {
         this.sent = sent;
     }
 
-    /** What was told: all hours count where hours are counted, so a part of one is never cut off. */
-    record Told(String oven, Celsius temperature, Duration time, Instant endedAt) {
+    /** What was told, and when the board was back. */
+    record Told(ElsewhereTold bake, Instant endedAt) {
         Map<String, String> notes() {
             return Map.of(
                     BoardNotes.OVEN,
-                    oven,
+                    bake.oven(),
                     BoardNotes.SET_POINT,
-                    Double.toString(temperature.degrees()),
+                    Double.toString(bake.temperature().degrees()),
                     BoardNotes.AT_TEMPERATURE,
-                    time.toString());
+                    bake.time().toString());
         }
     }
 
     /** What was typed; empty when something is wrong, which is noted by field. */
     Optional<Told> told(Instant now) {
-        String oven = sent.required(OVEN);
-        Optional<Celsius> degrees = sent.number(DEGREES, 35, 300).map(Celsius::new);
-        Optional<Duration> hours = sent.hours(HOURS, 0.1, 10_000, Math::ceil);
+        Optional<ElsewhereTold> bake = ElsewhereTold.read(sent, new ElsewhereTold.Fields(OVEN, DEGREES, HOURS));
         Optional<Instant> at = TypedMoment.of(sent, AT, view, now);
-        return sent.isRefused()
-                ? Optional.empty()
-                : Optional.of(new Told(oven, degrees.orElseThrow(), hours.orElseThrow(), at.orElseThrow()));
+        return sent.isRefused() ? Optional.empty() : Optional.of(new Told(bake.orElseThrow(), at.orElseThrow()));
     }
 
     /** The form, with what the bake counts for in words. */

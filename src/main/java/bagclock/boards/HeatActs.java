@@ -10,6 +10,7 @@ import bagclock.desk.BoardReply;
 import bagclock.desk.BoardSource;
 import bagclock.desk.BoardView;
 import bagclock.desk.Command;
+import bagclock.desk.ElsewhereTold;
 import bagclock.desk.Origin;
 import bagclock.ledger.BoardEntry;
 import bagclock.ledger.BoardNotes;
@@ -191,7 +192,7 @@ final class HeatActs {
     }
 
     /** The board was baked in an oven that this shop does not know. */
-    HeatActs bakedElsewhere(ElsewhereForm.Told told) {
+    HeatActs bakedElsewhere(ElsewhereTold told) {
         view.items()
                 .forEach(item -> commands.add(
                         new Command.BakedElsewhere(next(), item.tag(), told.oven(), told.temperature(), told.time())));

@@ -153,46 +153,34 @@ final class JobRoutes {
 
     private void bake(Context ctx) {
         Call call = call(ctx);
-        Optional<BakeForm.Into> into = call.bakeForm(rooms).into(call.now());
-        if (into.isEmpty()) {
-            refuse(call, List.of());
-            return;
-        }
-        Instant at = into.get().at();
-        Map<String, String> told = call.told();
-        told.putAll(into.get().told());
-        note(
-                call,
-                new Saying(at, Kind.BAKE_STARTED, told, Optional.empty()),
-                acts(call, at).bake(into.get()));
+        send(call, call.bakeForm(rooms).into(call.now()).map(BakeStep::of));
     }
 
     private void bakeEnd(Context ctx) {
         Call call = call(ctx);
-        Optional<BakeForm.Out> out = call.bakeForm(rooms).out(call.now());
-        if (out.isEmpty()) {
-            refuse(call, List.of());
-            return;
-        }
-        Instant at = out.get().at();
-        Map<String, String> told = call.told();
-        told.put(BoardNotes.AT_TEMPERATURE, out.get().hours().toString());
-        HeatActs acts = acts(call, at).unbake(out.get().hours());
-        note(call, new Saying(at, Kind.BAKE_ENDED, told, Optional.empty()), acts);
+        send(call, call.bakeForm(rooms).out(call.now()).map(BakeStep::of));
     }
 
     private void elsewhere(Context ctx) {
         Call call = call(ctx);
-        Optional<ElsewhereForm.Told> baked = new ElsewhereForm(words, call.view(), call.sent()).told(call.now());
-        if (baked.isEmpty()) {
+        send(
+                call,
+                new ElsewhereForm(words, call.view(), call.sent())
+                        .told(call.now())
+                        .map(BakeStep::of));
+    }
+
+    private void send(Call call, Optional<BakeStep> step) {
+        if (step.isEmpty()) {
             refuse(call, List.of());
             return;
         }
-        Instant at = baked.get().endedAt();
+        BakeStep bake = step.get();
         Map<String, String> told = call.told();
-        told.putAll(baked.get().notes());
-        Saying saying = new Saying(at, Kind.BAKED_ELSEWHERE, told, Optional.empty());
-        note(call, saying, acts(call, at).bakedElsewhere(baked.get()));
+        told.putAll(bake.told());
+        HeatActs acts = acts(call, bake.at());
+        bake.items().accept(acts);
+        note(call, new Saying(bake.at(), bake.kind(), told, Optional.empty()), acts);
     }
 
     private void heat(Context ctx) {

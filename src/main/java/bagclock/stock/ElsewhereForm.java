@@ -1,9 +1,8 @@
 package bagclock.stock;
 
-import bagclock.core.quantity.Celsius;
 import bagclock.desk.Command;
+import bagclock.desk.ElsewhereTold;
 import bagclock.platform.Entered;
-import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 
@@ -31,14 +30,9 @@ final class ElsewhereForm implements ActForm {
         return Input.of(entered.field(name, words.text(key), words.text(key + ".hint")), kind);
     }
 
-    /** All hours count where hours are counted, so a part of one is never cut off. */
     @Override
     public Optional<Command> read(Entered entered, Command.Header header, String tag) {
-        String oven = entered.required(OVEN);
-        Optional<Celsius> degrees = entered.number(DEGREES, 35, 300).map(Celsius::new);
-        Optional<Duration> time = entered.hours(HOURS, 0.1, 10_000, Math::ceil);
-        return ActForm.unlessRefused(
-                entered,
-                () -> new Command.BakedElsewhere(header, tag, oven, degrees.orElseThrow(), time.orElseThrow()));
+        return ElsewhereTold.read(entered, new ElsewhereTold.Fields(OVEN, DEGREES, HOURS))
+                .map(told -> new Command.BakedElsewhere(header, tag, told.oven(), told.temperature(), told.time()));
     }
 }
