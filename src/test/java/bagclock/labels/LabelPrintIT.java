@@ -63,6 +63,24 @@ class LabelPrintIT {
         }
     }
 
+    /** An ordinary page leaves a margin all around that every printer keeps, on both usual papers. */
+    @Test
+    void anOrdinaryPageHasAMarginOnBothPapers() {
+        Page page = pageOf(Role.CLERK);
+        for (String path : List.of("/items", "/ovens/plan/print")) {
+            page.navigate(address(path));
+            for (PrintSize paper : PrintSize.sheets()) {
+                byte[] pdf = page.pdf(new PdfOptions().setFormat(paper == PrintSize.A4 ? "A4" : "Letter"));
+                PrintedPage print = PrintedPage.of(pdf, 0, 150);
+                double[] ink = print.ink(0, 0, print.width, print.height);
+                assertThat(print.width).as(path).isCloseTo(paper.width(), within(0.4));
+                assertThat(ink[0]).as(path).isBetween(14.0, 17.0);
+                assertThat(ink[1]).as(path).isBetween(14.0, 20.0);
+                assertThat(paper.width() - ink[2]).as(path).isGreaterThan(14);
+            }
+        }
+    }
+
     /** Even printed by the browser, whose points are none of the printer's dots, the Code 128 is read. */
     @Test
     void theCode128ComesOutOfThePageToo() {
