@@ -17,6 +17,20 @@ public final class Anneal implements Planner {
     /** After each of these parts of the time it goes on from the best plan so far. */
     private static final int PARTS = 4;
 
+    private static final double USUAL = 0.5;
+
+    private final double warmth;
+
+    /** From a plan that is to be changed a lot. */
+    public Anneal() {
+        this(USUAL);
+    }
+
+    /** From a plan that is to be kept, the more so the less warmth. */
+    public Anneal(double warmth) {
+        this.warmth = warmth;
+    }
+
     @Override
     public Found improve(Problem problem, Sketch from, Budget budget) {
         Score before = new Decoder(problem).score(from);
@@ -24,7 +38,7 @@ public final class Anneal implements Planner {
         if (problem.lots().length == 0) {
             return new Found(from, before, bounds);
         }
-        Search search = new Search(problem, from, budget);
+        Search search = new Search(problem, from, budget, warmth);
         search.run();
         Found found = search.best();
         Found better = found.score().compareTo(before) < 0 ? found : new Found(from, before, bounds);
@@ -33,6 +47,7 @@ public final class Anneal implements Planner {
 
     /** One search; holds the plan that it walks on and the best that it met. */
     private static final class Search {
+        private final double warmth;
         private final Budget budget;
         private final SplittableRandom random;
         private final Decoder decoder;
@@ -44,7 +59,8 @@ public final class Anneal implements Planner {
         private double bestTotal;
         private Score bestScore;
 
-        Search(Problem problem, Sketch from, Budget budget) {
+        Search(Problem problem, Sketch from, Budget budget, double warmth) {
+            this.warmth = warmth;
             this.budget = budget;
             this.random = new SplittableRandom(budget.seed());
             this.decoder = new Decoder(problem);
@@ -72,7 +88,7 @@ public final class Anneal implements Planner {
         }
 
         void run() {
-            double first = Math.max(1e-3, typicalWorsening() / 2);
+            double first = Math.max(1e-3, typicalWorsening() * warmth);
             double done = 0;
             int restarts = 1;
             for (long step = 0; step < budget.steps() && done < 1; step++) {

@@ -49,6 +49,9 @@ class EnginesTest {
         Problem problem = replan.minutes().problem();
         isLawful(shop, replan, start);
         isLawful(shop, replan, new Anneal().improve(problem, start.sketch(), Budget.of(3_000, seed)));
+        if (seed % 4 == 1) {
+            isLawful(shop, replan, new PricePlanner().improve(problem, start.sketch(), Budget.of(100, seed)));
+        }
         isLawful(shop, replan, wander(problem, start.sketch(), seed));
     }
 
