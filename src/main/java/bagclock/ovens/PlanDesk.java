@@ -37,7 +37,9 @@ import org.slf4j.LoggerFactory;
 final class PlanDesk implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(PlanDesk.class);
     private static final Duration ANNEALING = Duration.ofMillis(1_500);
-    private static final int WORKERS = 2;
+    /** More than cores: each thread of the solver searches in its own way, and with fewer some ways are not tried. */
+    private static final int WORKERS = 8;
+
     private static final int MOST_ENDED = 50;
     private static final int FIRST_STEPS = 20_000;
 
@@ -174,7 +176,7 @@ final class PlanDesk implements AutoCloseable {
             }
             Solver.Answer answer = solver.search(problem, annealed.sketch(), Budget.of(rules.search(), 1), found -> {});
             Found proved = answer.found();
-            Bounds bounds = answer.ending() == Solver.Ending.DONE ? proved.bounds() : annealed.bounds();
+            Bounds bounds = answer.ending() == Solver.Ending.BROKEN_OFF ? annealed.bounds() : proved.bounds();
             store.better(with(
                     draft,
                     shop,

@@ -3,6 +3,7 @@ package bagclock.ovens.solver;
 import bagclock.core.oven.Batch;
 import bagclock.core.oven.Decoder;
 import bagclock.core.oven.Problem;
+import bagclock.core.oven.Reach;
 import bagclock.core.oven.Sketch;
 import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.CpModel;
@@ -13,10 +14,12 @@ import com.google.ortools.sat.IntervalVar;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
+import com.google.ortools.util.Domain;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.function.ToLongFunction;
@@ -29,6 +32,8 @@ import java.util.function.ToLongFunction;
  */
 final class ProofModel {
     private final Problem problem;
+    private final Optional<Reach> reach;
+    private final int horizon;
     private final CpModel model = new CpModel();
     private final List<Led> runs = new ArrayList<>();
     private final List<List<Seat>> seats = new ArrayList<>();
@@ -44,10 +49,21 @@ final class ProofModel {
     /** A lot in a run. */
     record Seat(int lot, Led run, BoolVar is) {}
 
+    /** A whole problem. */
     ProofModel(Problem problem) {
+        this(problem, Optional.empty());
+    }
+
+    /**
+     * A problem.
+     *
+     * @param reach if known, what can be part of a plan that counts; others are left out
+     */
+    ProofModel(Problem problem, Optional<Reach> reach) {
         this.problem = problem;
+        this.reach = reach;
         int lots = problem.lots().length;
-        int horizon = new Horizon(problem).minutes();
+        this.horizon = new Horizon(problem).minutes();
         this.starts = new IntVar[lots];
         this.ends = new IntVar[lots];
         Doors doors = new Doors(problem, model, horizon);
@@ -58,7 +74,7 @@ final class ProofModel {
         }
         addRuns();
         addMembers();
-        addLateness(horizon);
+        addLateness();
         new Sequence(problem, model, this, horizon).add(late);
         if (problem.aim().isStaged()) {
             runs.forEach(run -> minutes.addTerm(run.is(), shut(run)));
@@ -93,7 +109,7 @@ final class ProofModel {
         for (int lot = 0; lot < problem.lots().length; lot++) {
             for (int oven = 0; oven < problem.ovens().length; oven++) {
                 for (int temperature = 0; temperature < problem.temperatures(); temperature++) {
-                    if (problem.can(lot, oven, temperature)) {
+                    if (problem.can(lot, oven, temperature) && canBegin(lot, lot, oven, temperature)) {
                         BoolVar is = model.newBoolVar("l" + lot + "_" + oven + "_" + temperature);
                         Led run = new Led(lot, oven, temperature, is, new ArrayList<>());
                         runs.add(run);
@@ -115,6 +131,20 @@ final class ProofModel {
             bindMost(run, run.leader(), run.is());
         }
         model.addGreaterOrEqual(starts[run.leader()], piece.release()).onlyEnforceIf(run.is());
+        bindStart(run, run.leader(), run.is());
+    }
+
+    private void bindStart(Led run, int lot, BoolVar is) {
+        reach.ifPresent(known -> {
+            long[] spans = known.starts(lot, run.leader(), run.oven(), run.temperature(), horizon);
+            model.addLinearExpressionInDomain(starts[run.leader()], Domain.fromFlatIntervals(spans))
+                    .onlyEnforceIf(is);
+        });
+    }
+
+    private boolean canBegin(int lot, int leader, int oven, int temperature) {
+        return reach.map(known -> known.starts(lot, leader, oven, temperature, horizon).length > 0)
+                .orElse(true);
     }
 
     private void bindMost(Led run, int lot, BoolVar is) {
@@ -136,6 +166,7 @@ final class ProofModel {
                     model.addImplication(is, run.is());
                     model.addGreaterOrEqual(starts[run.leader()], problem.lots()[lot].release())
                             .onlyEnforceIf(is);
+                    bindStart(run, lot, is);
                     if (problem.attended().length > 0) {
                         bindMost(run, lot, is);
                     }
@@ -161,11 +192,12 @@ final class ProofModel {
         boolean isShorter = own < least(run) || (own == least(run) && lot > run.leader());
         int load = piece.positions() + problem.lots()[run.leader()].positions();
         return isShorter
+                && canBegin(lot, run.leader(), run.oven(), run.temperature())
                 && piece.most()[run.oven()][run.temperature()] >= least(run)
                 && load <= problem.ovens()[run.oven()].capacity();
     }
 
-    private void addLateness(int horizon) {
+    private void addLateness() {
         for (int lot = 0; lot < problem.lots().length; lot++) {
             Problem.Piece piece = problem.lots()[lot];
             if (piece.due() >= horizon) {
@@ -189,9 +221,7 @@ final class ProofModel {
 
     /** Makes the lateness, the minutes and the number of runs what is sought; the stages before it are bounded. */
     void seek(int stage, long mostLate, long mostMinutes) {
-        if (stage > 0) {
-            model.addLessOrEqual(late, mostLate);
-        }
+        model.addLessOrEqual(late, mostLate);
         if (stage > 1) {
             model.addLessOrEqual(minutes, mostMinutes);
         }

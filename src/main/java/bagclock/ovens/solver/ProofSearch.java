@@ -1,14 +1,20 @@
 package bagclock.ovens.solver;
 
 import bagclock.core.oven.Bounds;
+import bagclock.core.oven.Budget;
 import bagclock.core.oven.Decoder;
 import bagclock.core.oven.Found;
+import bagclock.core.oven.PricePlanner;
+import bagclock.core.oven.PriceSearch;
 import bagclock.core.oven.Problem;
+import bagclock.core.oven.Reach;
 import bagclock.core.oven.Score;
 import bagclock.core.oven.Sketch;
 import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverSolutionCallback;
 import com.google.ortools.sat.CpSolverStatus;
+import java.time.Duration;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
 
@@ -20,7 +26,14 @@ final class ProofSearch {
     private static final double[] SHARES = {0.6, 0.6, 1};
     private static final double WITH_HINT = 0.5;
     private static final int MEMORY_MB = 1_500;
-    private static final double FOR_SOME = 0.4;
+    private static final double FOR_PRICES = 0.25;
+    private static final double SLICE = 0.4;
+    private static final double SHORT_S = 2;
+    private static final double LEAST_S = 0.2;
+    private static final double AT_FIRST = 0.15;
+    private static final double NEAR_PRICES = 0.1;
+    private static final double NEAR = 0.5;
+    private static final double FOR_SOME = 0.1;
     private static final int LOTS_AT_FIRST = 8;
     private static final int LOTS_MORE = 4;
 
@@ -31,6 +44,7 @@ final class ProofSearch {
     private final Consumer<Found> tell;
     private final Decoder decoder;
     private Found best;
+    private Optional<Reach> reach = Optional.empty();
 
     ProofSearch(Problem problem, Sketch from, Wire.Task limits, Consumer<Found> tell) {
         this.problem = problem;
@@ -47,18 +61,55 @@ final class ProofSearch {
         int stages = problem.aim().isStaged() ? 3 : 1;
         for (int stage = 0; stage < stages; stage++) {
             double seconds = left() * (stages == 1 ? 1 : SHARES[stage]);
-            if (stage == 0 && best.score().late() > 0 && CriticalLots.areEasier(problem)) {
-                if (solve(stage, seconds * FOR_SOME, true)) {
-                    continue;
-                }
-                boundBySome(seconds * FOR_SOME);
-                seconds *= 1 - 2 * FOR_SOME;
+            if (stage == 0) {
+                seekLeastLate(seconds);
+                continue;
             }
             if (!solve(stage, seconds * WITH_HINT, true) && left() > 0) {
                 solve(stage, seconds * (1 - WITH_HINT), false);
             }
         }
         return best;
+    }
+
+    /**
+     * A while as it is; then bounds by prices and by some of the lots; then without all that, by the prices, is in no better
+     * plan.
+     */
+    private void seekLeastLate(double seconds) {
+        double end = left() - seconds;
+        if (solve(0, seconds * AT_FIRST, true)) {
+            return;
+        }
+        PriceSearch prices = PriceSearch.of(problem, best.sketch(), budget(seconds * FOR_PRICES));
+        bound(0, prices.bound());
+        take(PricePlanner.near(problem, prices, budget(seconds * NEAR_PRICES)).sketch());
+        if (!reached(0) && CriticalLots.areEasier(problem)) {
+            boundBySome(seconds * FOR_SOME);
+        }
+        for (int round = 0; !reached(0) && left() - end > LEAST_S; round++) {
+            double rest = left() - end;
+            halve(prices, round % 2 == 0 ? 0.5 : 1, rest > SHORT_S ? rest * SLICE : rest);
+        }
+        reach = reach(prices, best.score().late());
+    }
+
+    /** Far from the plan at hand, prices leave out nothing that would be worth the time to find it. */
+    private Optional<Reach> reach(PriceSearch prices, long most) {
+        boolean isNear = prices.bound() > best.score().late() * NEAR;
+        return isNear ? Optional.of(Reach.of(prices, most)) : Optional.empty();
+    }
+
+    /** Looks for a plan in a part of what is open between bound and plan: finds one, or knows that there is none. */
+    private void halve(PriceSearch prices, double part, double seconds) {
+        long least = best.bounds().late().orElse(0);
+        long most = least + (long) ((best.score().late() - least) * part);
+        reach = reach(prices, most);
+        solve(new Quest(0, most, part == 1), seconds);
+    }
+
+    private Budget budget(double seconds) {
+        return Budget.of(Duration.ofMillis((long) (seconds * 1000)), seed);
     }
 
     private double left() {
@@ -71,7 +122,7 @@ final class ProofSearch {
         CriticalLots lots = new CriticalLots(problem, best.sketch());
         for (int count = LOTS_AT_FIRST; count < problem.lots().length && left() > until; count += LOTS_MORE) {
             ProofModel some = new ProofModel(lots.first(count));
-            some.seek(0, 0, 0);
+            some.seek(0, best.score().late(), 0);
             CpSolver solver = solver(left() - until, seed);
             boolean isProved = solver.solve(some.model()) == CpSolverStatus.OPTIMAL;
             bound(0, atLeast(solver));
@@ -97,15 +148,22 @@ final class ProofSearch {
 
     /** One stage for a while; true if it is proved. */
     private boolean solve(int stage, double seconds, boolean isHinted) {
+        return solve(new Quest(stage, best.score().late(), isHinted), seconds);
+    }
+
+    /** A stage, with no more lateness than this. */
+    private record Quest(int stage, long mostLate, boolean isHinted) {}
+
+    private boolean solve(Quest quest, double seconds) {
         if (seconds < 0.01) {
             return false;
         }
-        ProofModel proof = new ProofModel(problem);
-        proof.seek(stage, best.score().late(), best.score().ovenMinutes());
-        if (isHinted) {
+        ProofModel proof = new ProofModel(problem, reach);
+        proof.seek(quest.stage(), quest.mostLate(), best.score().ovenMinutes());
+        if (quest.isHinted()) {
             proof.hint(best.sketch());
         }
-        CpSolver solver = solver(seconds, isHinted ? seed : seed + 1);
+        CpSolver solver = solver(seconds, quest.isHinted() ? seed : seed + 1);
         CpSolverStatus status = solver.solve(proof.model(), new CpSolverSolutionCallback() {
             @Override
             public void onSolutionCallback() {
@@ -115,10 +173,21 @@ final class ProofSearch {
         if (status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE) {
             take(proof.sketch(solver));
         }
-        if (status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE || status == CpSolverStatus.UNKNOWN) {
-            bound(stage, atLeast(solver));
+        learn(quest, status, solver);
+        return reached(quest.stage());
+    }
+
+    /** What the end of a quest says of all plans. */
+    private void learn(Quest quest, CpSolverStatus status, CpSolver solver) {
+        boolean isBounded = status == CpSolverStatus.OPTIMAL
+                || status == CpSolverStatus.FEASIBLE
+                || status == CpSolverStatus.UNKNOWN;
+        long none = quest.mostLate() + 1;
+        if (quest.stage() == 0 && status == CpSolverStatus.INFEASIBLE) {
+            bound(0, none);
+        } else if (isBounded) {
+            bound(quest.stage(), quest.stage() == 0 ? Math.min(atLeast(solver), none) : atLeast(solver));
         }
-        return reached(stage);
     }
 
     private void take(Sketch sketch) {
@@ -134,7 +203,7 @@ final class ProofSearch {
 
     private void bound(int stage, long least) {
         Bounds known = best.bounds();
-        long floor = Math.max(0, least);
+        long floor = Math.max(0, stage == 0 ? Math.min(least, best.score().late()) : least);
         Bounds better = stage == 0
                 ? new Bounds(higher(known.late(), floor), known.ovenMinutes(), known.runs())
                 : stage == 1

@@ -48,7 +48,7 @@ public final class Solver implements Planner, AutoCloseable {
         DONE,
         /** The process ended before its time; what it had found is kept. */
         BROKEN_OFF,
-        /** The native library is missing on this computer. */
+        /** The native library is missing on this computer: the plan and its bound are what prices gave. */
         NO_LIBRARY,
         /** Not tried: a site that opens doors during a run has plans that the solver does not know. */
         NOT_FOR_OPENED_DOORS

@@ -6,6 +6,7 @@ import bagclock.core.oven.Bounds;
 import bagclock.core.oven.Budget;
 import bagclock.core.oven.Found;
 import bagclock.core.oven.PlanCheck;
+import bagclock.core.oven.PricePlanner;
 import bagclock.core.oven.Problem;
 import bagclock.core.oven.Replan;
 import bagclock.core.oven.Shop;
@@ -19,16 +20,18 @@ import java.util.Locale;
 import java.util.stream.Stream;
 
 /**
- * Measures the engines, one line for each instance: {@code folder FILES-PATTERN ANNEAL-S SOLVER-S}, or {@code shop LOTS OVENS
- * SEEDS ANNEAL-S SOLVER-S} for shops of our own making in three degrees of tightness.
+ * Measures the engines, one line for each instance: {@code folder FILES-PATTERN ANNEAL-S PRICES-S SOLVER-S}, or {@code shop
+ * LOTS OVENS SEEDS ANNEAL-S PRICES-S SOLVER-S} for shops of our own making in three degrees of tightness.
  */
 public final class PlanBenchmark {
     private final Duration annealing;
+    private final Duration pricing;
     private final Duration proving;
-    private final Solver solver = Solver.usual(2);
+    private final Solver solver = Solver.usual(8);
 
-    private PlanBenchmark(Duration annealing, Duration proving) {
+    private PlanBenchmark(Duration annealing, Duration pricing, Duration proving) {
         this.annealing = annealing;
+        this.pricing = pricing;
         this.proving = proving;
     }
 
@@ -36,7 +39,7 @@ public final class PlanBenchmark {
     public static void main(String[] args) throws IOException {
         boolean isShop = args[0].equals("shop");
         int at = isShop ? 4 : 2;
-        PlanBenchmark benchmark = new PlanBenchmark(seconds(args[at]), seconds(args[at + 1]));
+        PlanBenchmark benchmark = new PlanBenchmark(seconds(args[at]), seconds(args[at + 1]), seconds(args[at + 2]));
         System.out.println("| instance | dispatch | annealed | solver | bound | word | runs | law |");
         if (isShop) {
             for (int tightness = 1; tightness <= 3; tightness++) {
@@ -74,8 +77,11 @@ public final class PlanBenchmark {
         long first = System.nanoTime() - from;
         Found annealed = new Anneal().improve(problem, dispatched.sketch(), Budget.of(annealing, 1));
         Found found = annealed;
+        if (!pricing.isZero()) {
+            found = new PricePlanner().improve(problem, annealed.sketch(), Budget.of(pricing, 1));
+        }
         if (!proving.isZero()) {
-            found = solver.search(problem, annealed.sketch(), Budget.of(proving, 1), met -> {})
+            found = solver.search(problem, found.sketch(), Budget.of(proving, 1), met -> {})
                     .found();
         }
         int faults = Stream.of(dispatched, annealed, found)

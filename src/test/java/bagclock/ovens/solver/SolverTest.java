@@ -4,11 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bagclock.core.oven.Bounds;
 import bagclock.core.oven.Budget;
+import bagclock.core.oven.Decoder;
 import bagclock.core.oven.Enumerated;
 import bagclock.core.oven.Found;
 import bagclock.core.oven.Plan;
 import bagclock.core.oven.PlanCheck;
+import bagclock.core.oven.PriceSearch;
 import bagclock.core.oven.Problem;
+import bagclock.core.oven.Reach;
 import bagclock.core.oven.Replan;
 import bagclock.core.oven.Score;
 import bagclock.core.oven.Shop;
@@ -20,10 +23,13 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.google.ortools.Loader;
 import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
+import java.io.File;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -85,12 +91,38 @@ class SolverTest {
         assertThat(CriticalLots.areEasier(problem)).isTrue();
         for (int count = 1; count < problem.lots().length; count++) {
             ProofModel some = new ProofModel(lots.first(count));
-            some.seek(0, 0, 0);
+            some.seek(0, Integer.MAX_VALUE, 0);
             CpSolver solver = new CpSolver();
             solver.getParameters().setNumWorkers(1);
             assertThat(solver.solve(some.model())).isEqualTo(CpSolverStatus.OPTIMAL);
             assertThat(Math.round(solver.objectiveValue())).isLessThanOrEqualTo(best);
         }
+    }
+
+    /** With only what is in reach of the best plan by the prices, the solver finds a plan as good. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void whatPricesLeaveOutIsNotInEveryBestPlan(long seed) {
+        Shop shop = new ShopDraws(seed).small(5);
+        Replan replan = new Replan(shop);
+        Problem problem = replan.minutes().problem();
+        if (problem.lots().length == 0) {
+            return;
+        }
+        long best = Enumerated.best(shop).late();
+        PriceSearch prices = PriceSearch.of(problem, replan.fresh().sketch(), Budget.of(40, 1));
+
+        ProofModel reached = new ProofModel(problem, Optional.of(Reach.of(prices, best)));
+        reached.seek(0, best, 0);
+        CpSolver solver = new CpSolver();
+        solver.getParameters().setNumWorkers(1);
+
+        assertThat(solver.solve(reached.model())).isEqualTo(CpSolverStatus.OPTIMAL);
+        Found found =
+                new Found(reached.sketch(solver), new Decoder(problem).score(reached.sketch(solver)), Bounds.NONE);
+        assertThat(prices.bound()).isLessThanOrEqualTo(best);
+        assertThat(Math.round(solver.objectiveValue())).isLessThanOrEqualTo(best);
+        assertThat(found.score().late()).isGreaterThanOrEqualTo(best);
     }
 
     @Test
@@ -117,6 +149,8 @@ class SolverTest {
 
         assertThat(answer.ending()).isEqualTo(Ending.DONE);
         assertThat(answer.found().score().compareTo(start.score())).isLessThanOrEqualTo(0);
+        assertThat(answer.found().bounds().late().orElse(0))
+                .isBetween(1L, answer.found().score().late());
         Plan plan = replan.minutes().plan(answer.found().sketch());
         assertThat(PlanCheck.faults(shop, plan)).isEmpty();
     }
@@ -141,6 +175,29 @@ class SolverTest {
         assertThat(answer.found().score().compareTo(start.score())).isLessThanOrEqualTo(0);
         Plan plan = replan.minutes().plan(answer.found().sketch());
         assertThat(PlanCheck.faults(shop, plan)).isEmpty();
+    }
+
+    @Test
+    void withoutItsLibraryTheChildFindsWhatPricesFind() {
+        String withoutLibrary = Stream.of(System.getProperty("java.class.path").split(File.pathSeparator))
+                .filter(entry -> !entry.contains("ortools-linux"))
+                .collect(Collectors.joining(File.pathSeparator));
+        List<String> command = USUAL.command().stream()
+                .map(word -> word.equals(System.getProperty("java.class.path")) ? withoutLibrary : word)
+                .toList();
+        Shop shop = new ShopDraws(4).workshop(40, 3, 3);
+        Replan replan = new Replan(shop);
+        Found start = replan.fresh();
+
+        Answer answer = new Solver(command, 2, process -> {})
+                .search(replan.minutes().problem(), start.sketch(), Budget.of(Duration.ofSeconds(3), 1), found -> {});
+
+        assertThat(answer.ending()).isEqualTo(Ending.NO_LIBRARY);
+        assertThat(answer.found().score().compareTo(start.score())).isLessThan(0);
+        assertThat(answer.found().bounds().late().orElse(0))
+                .isBetween(1L, answer.found().score().late());
+        assertThat(PlanCheck.faults(shop, replan.minutes().plan(answer.found().sketch())))
+                .isEmpty();
     }
 
     private static void sleep() {
