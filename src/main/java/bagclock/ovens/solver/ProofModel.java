@@ -43,8 +43,8 @@ final class ProofModel {
     private final LinearExprBuilder minutes = LinearExpr.newBuilder();
     private final LinearExprBuilder count = LinearExpr.newBuilder();
 
-    /** A run that a lot may lead in an oven at a temperature, and the lots that may be in it. */
-    record Led(int leader, int oven, int temperature, BoolVar is, List<Seat> members) {}
+    /** A run that a lot may lead in an oven at a temperature, the minutes in which it may begin, the lots that may be in it. */
+    record Led(int leader, int oven, int temperature, BoolVar is, Domain begins, List<Seat> members) {}
 
     /** A lot in a run. */
     record Seat(int lot, Led run, BoolVar is) {}
@@ -109,20 +109,34 @@ final class ProofModel {
         for (int lot = 0; lot < problem.lots().length; lot++) {
             for (int oven = 0; oven < problem.ovens().length; oven++) {
                 for (int temperature = 0; temperature < problem.temperatures(); temperature++) {
-                    if (problem.can(lot, oven, temperature) && canBegin(lot, lot, oven, temperature)) {
-                        BoolVar is = model.newBoolVar("l" + lot + "_" + oven + "_" + temperature);
-                        Led run = new Led(lot, oven, temperature, is, new ArrayList<>());
-                        runs.add(run);
-                        seats.get(lot).add(new Seat(lot, run, is));
-                        bindTimes(run);
+                    if (problem.can(lot, oven, temperature)) {
+                        addRun(lot, oven, temperature);
                     }
                 }
             }
         }
     }
 
+    private void addRun(int lot, int oven, int temperature) {
+        Domain begins = begins(lot, lot, oven, temperature);
+        if (!begins.isEmpty()) {
+            BoolVar is = model.newBoolVar("l" + lot + "_" + oven + "_" + temperature);
+            Led run = new Led(lot, oven, temperature, is, begins, new ArrayList<>());
+            runs.add(run);
+            seats.get(lot).add(new Seat(lot, run, is));
+            bindTimes(run);
+        }
+    }
+
+    /** Minutes in which a run may begin with a lot in it. */
+    private Domain begins(int lot, int leader, int oven, int temperature) {
+        Domain ready = new Domain(problem.lots()[lot].release(), horizon);
+        return reach.map(known -> Domain.fromFlatIntervals(known.starts(lot, leader, oven, temperature, horizon)))
+                .map(ready::intersectionWith)
+                .orElse(ready);
+    }
+
     private void bindTimes(Led run) {
-        Problem.Piece piece = problem.lots()[run.leader()];
         LinearExpr start = LinearExpr.affine(starts[run.leader()], 1, shut(run));
         if (problem.attended().length == 0) {
             model.addEquality(ends[run.leader()], start).onlyEnforceIf(run.is());
@@ -130,21 +144,7 @@ final class ProofModel {
             model.addGreaterOrEqual(ends[run.leader()], start).onlyEnforceIf(run.is());
             bindMost(run, run.leader(), run.is());
         }
-        model.addGreaterOrEqual(starts[run.leader()], piece.release()).onlyEnforceIf(run.is());
-        bindStart(run, run.leader(), run.is());
-    }
-
-    private void bindStart(Led run, int lot, BoolVar is) {
-        reach.ifPresent(known -> {
-            long[] spans = known.starts(lot, run.leader(), run.oven(), run.temperature(), horizon);
-            model.addLinearExpressionInDomain(starts[run.leader()], Domain.fromFlatIntervals(spans))
-                    .onlyEnforceIf(is);
-        });
-    }
-
-    private boolean canBegin(int lot, int leader, int oven, int temperature) {
-        return reach.map(known -> known.starts(lot, leader, oven, temperature, horizon).length > 0)
-                .orElse(true);
+        model.addLinearExpressionInDomain(starts[run.leader()], run.begins()).onlyEnforceIf(run.is());
     }
 
     private void bindMost(Led run, int lot, BoolVar is) {
@@ -159,18 +159,7 @@ final class ProofModel {
             load.addTerm(run.is(), problem.lots()[run.leader()].positions());
             for (int lot = 0; lot < problem.lots().length; lot++) {
                 if (lot != run.leader() && mayJoin(lot, run)) {
-                    BoolVar is = model.newBoolVar("x" + lot);
-                    Seat seat = new Seat(lot, run, is);
-                    seats.get(lot).add(seat);
-                    run.members().add(seat);
-                    model.addImplication(is, run.is());
-                    model.addGreaterOrEqual(starts[run.leader()], problem.lots()[lot].release())
-                            .onlyEnforceIf(is);
-                    bindStart(run, lot, is);
-                    if (problem.attended().length > 0) {
-                        bindMost(run, lot, is);
-                    }
-                    load.addTerm(is, problem.lots()[lot].positions());
+                    addMember(lot, run, load);
                 }
             }
             load.addTerm(run.is(), -problem.ovens()[run.oven()].capacity());
@@ -180,6 +169,23 @@ final class ProofModel {
             model.addExactlyOne(
                     choices.stream().map(seat -> (Literal) seat.is()).toArray(Literal[]::new));
         }
+    }
+
+    private void addMember(int lot, Led run, LinearExprBuilder load) {
+        Domain begins = begins(lot, run.leader(), run.oven(), run.temperature());
+        if (begins.intersectionWith(run.begins()).isEmpty()) {
+            return;
+        }
+        BoolVar is = model.newBoolVar("x" + lot);
+        Seat seat = new Seat(lot, run, is);
+        seats.get(lot).add(seat);
+        run.members().add(seat);
+        model.addImplication(is, run.is());
+        model.addLinearExpressionInDomain(starts[run.leader()], begins).onlyEnforceIf(is);
+        if (problem.attended().length > 0) {
+            bindMost(run, lot, is);
+        }
+        load.addTerm(is, problem.lots()[lot].positions());
     }
 
     /** Shorter there than the leader's, or as short and later in the row; and not baked too long. */
@@ -192,7 +198,6 @@ final class ProofModel {
         boolean isShorter = own < least(run) || (own == least(run) && lot > run.leader());
         int load = piece.positions() + problem.lots()[run.leader()].positions();
         return isShorter
-                && canBegin(lot, run.leader(), run.oven(), run.temperature())
                 && piece.most()[run.oven()][run.temperature()] >= least(run)
                 && load <= problem.ovens()[run.oven()].capacity();
     }

@@ -96,9 +96,12 @@ final class Round {
         if (isOneLot) {
             return;
         }
+        int time = terms.change()[from.temperature() + 1][to.temperature()];
+        if (isTooLate(from, to, time)) {
+            return;
+        }
         BoolVar arc = model.newBoolVar("a");
         circuit.addArc(from.at(), to.at(), arc);
-        int time = terms.change()[from.temperature() + 1][to.temperature()];
         count(arc, to, time, change);
         if (from.run() != null || to.run() != null) {
             LinearExpr earliest =
@@ -108,6 +111,14 @@ final class Round {
         if (to.run() != null) {
             prices.addTerm(arc, problem.aim().change() * terms.price()[from.temperature() + 1][to.temperature()]);
         }
+    }
+
+    /** Whether one run can't be over before the other must begin. */
+    private boolean isTooLate(Node from, Node to, int time) {
+        return from.run() != null
+                && to.run() != null
+                && from.run().begins().min() + proof.shut(from.run()) + time
+                        > to.run().begins().max();
     }
 
     private static void count(BoolVar arc, Node to, int time, LinearExprBuilder change) {

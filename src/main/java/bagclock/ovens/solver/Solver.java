@@ -9,11 +9,15 @@ import bagclock.core.oven.Problem;
 import bagclock.core.oven.Score;
 import bagclock.core.oven.Sketch;
 import java.io.BufferedReader;
+import java.io.File;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.Set;
@@ -21,6 +25,7 @@ import java.util.Timer;
 import java.util.TimerTask;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -35,6 +40,7 @@ public final class Solver implements Planner, AutoCloseable {
     /** A busy computer starts a process late. */
     private static final Duration GRACE = Duration.ofSeconds(30);
 
+    static final String FOLDER = "bagclock-solver";
     private static final String HEAP = "-Xmx512m";
 
     private final List<String> command;
@@ -102,8 +108,28 @@ public final class Solver implements Planner, AutoCloseable {
         }
     }
 
+    /** The child unpacks its library, some 70 MB, and would leave it: so it gets a folder that goes when it has ended. */
     private Answer run(Found start, Wire.Task task, Consumer<Found> tell) throws IOException {
-        Process process = new ProcessBuilder(command)
+        Path folder = Files.createTempDirectory(FOLDER);
+        try {
+            return run(folder, start, task, tell);
+        } finally {
+            delete(folder);
+        }
+    }
+
+    private static void delete(Path folder) {
+        try (Stream<Path> all = Files.walk(folder)) {
+            all.sorted(Comparator.reverseOrder()).map(Path::toFile).forEach(File::delete);
+        } catch (IOException | UncheckedIOException failure) {
+            LOG.warn("the solver's folder {} could not be deleted", folder, failure);
+        }
+    }
+
+    private Answer run(Path folder, Found start, Wire.Task task, Consumer<Found> tell) throws IOException {
+        List<String> call =
+                Stream.concat(command.stream(), Stream.of(folder.toString())).toList();
+        Process process = new ProcessBuilder(call)
                 .redirectError(ProcessBuilder.Redirect.DISCARD)
                 .start();
         Timer timer = new Timer("solver-end", true);
@@ -121,7 +147,7 @@ public final class Solver implements Planner, AutoCloseable {
             return read(process, start, task, tell);
         } finally {
             timer.cancel();
-            process.destroyForcibly();
+            process.destroyForcibly().onExit().join();
             running.remove(process);
         }
     }

@@ -24,14 +24,20 @@ import com.google.ortools.Loader;
 import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
 import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -138,15 +144,34 @@ class SolverTest {
         assertThat(line).doesNotContain("\n");
     }
 
+    // Where the child would unpack if it were not told where.
+    private static List<String> from(Path elsewhere) {
+        List<String> command = new ArrayList<>(USUAL.command());
+        command.add(1, "-Djava.io.tmpdir=" + elsewhere);
+        return command;
+    }
+
+    private static Set<Path> left(Path elsewhere) throws IOException {
+        try (Stream<Path> here = Files.list(elsewhere);
+                Stream<Path> usual = Files.list(Path.of(System.getProperty("java.io.tmpdir")))) {
+            return Stream.concat(
+                            here,
+                            usual.filter(path -> path.getFileName().toString().startsWith(Solver.FOLDER)))
+                    .collect(Collectors.toSet());
+        }
+    }
+
     @Test
-    void theChildMakesAPlanBetterAndLawful() {
+    void theChildMakesAPlanBetterAndLawfulAndLeavesNothing(@TempDir Path elsewhere) throws IOException {
+        Set<Path> before = left(elsewhere);
         Shop shop = large();
         Replan replan = new Replan(shop);
         Found start = replan.fresh();
 
-        Answer answer = USUAL.search(
-                replan.minutes().problem(), start.sketch(), Budget.of(Duration.ofSeconds(4), 1), found -> {});
+        Answer answer = new Solver(from(elsewhere), 2, process -> {})
+                .search(replan.minutes().problem(), start.sketch(), Budget.of(Duration.ofSeconds(4), 1), found -> {});
 
+        assertThat(left(elsewhere)).isEqualTo(before);
         assertThat(answer.ending()).isEqualTo(Ending.DONE);
         assertThat(answer.found().score().compareTo(start.score())).isLessThanOrEqualTo(0);
         assertThat(answer.found().bounds().late().orElse(0))
@@ -156,11 +181,12 @@ class SolverTest {
     }
 
     @Test
-    void aChildKilledInMidSearchCostsOnlyTheProof() {
+    void aChildKilledInMidSearchCostsOnlyTheProofAndLeavesNothing(@TempDir Path elsewhere) throws IOException {
+        Set<Path> before = left(elsewhere);
         Shop shop = large();
         Replan replan = new Replan(shop);
         Found start = replan.fresh();
-        Solver solver = new Solver(USUAL.command(), 2, process -> {
+        Solver solver = new Solver(from(elsewhere), 2, process -> {
             Thread killer = new Thread(() -> {
                 sleep();
                 process.destroyForcibly();
@@ -171,6 +197,7 @@ class SolverTest {
         Answer answer = solver.search(
                 replan.minutes().problem(), start.sketch(), Budget.of(Duration.ofSeconds(60), 1), found -> {});
 
+        assertThat(left(elsewhere)).isEqualTo(before);
         assertThat(answer.ending()).isEqualTo(Ending.BROKEN_OFF);
         assertThat(answer.found().score().compareTo(start.score())).isLessThanOrEqualTo(0);
         Plan plan = replan.minutes().plan(answer.found().sketch());
