@@ -40,7 +40,10 @@ public final class Solver implements Planner, AutoCloseable {
     /** A busy computer starts a process late. */
     private static final Duration GRACE = Duration.ofSeconds(30);
 
-    static final String FOLDER = "bagclock-solver";
+    private static final String FOLDER = "bagclock-solver";
+    /** Read by every Java at its start: a library unpacks itself before a program could name another folder. */
+    private static final String OPTIONS = "JAVA_TOOL_OPTIONS";
+
     private static final String HEAP = "-Xmx512m";
 
     private final List<String> command;
@@ -127,11 +130,9 @@ public final class Solver implements Planner, AutoCloseable {
     }
 
     private Answer run(Path folder, Found start, Wire.Task task, Consumer<Found> tell) throws IOException {
-        List<String> call =
-                Stream.concat(command.stream(), Stream.of(folder.toString())).toList();
-        Process process = new ProcessBuilder(call)
-                .redirectError(ProcessBuilder.Redirect.DISCARD)
-                .start();
+        ProcessBuilder builder = new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.DISCARD);
+        builder.environment().merge(OPTIONS, "\"-Djava.io.tmpdir=" + folder + "\"", (given, own) -> given + " " + own);
+        Process process = builder.start();
         Timer timer = new Timer("solver-end", true);
         timer.schedule(
                 new TimerTask() {

@@ -29,13 +29,8 @@ public final class SolverChild {
 
     private SolverChild() {}
 
-    /**
-     * Reads a task from standard input and writes reports to standard output, one line each.
-     *
-     * @param args a folder for what is unpacked
-     */
+    /** Reads a task from standard input and writes reports to standard output, one line each. */
     public static void main(String[] args) throws IOException {
-        System.setProperty("java.io.tmpdir", args[0]);
         BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
         PrintWriter out = new PrintWriter(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
         Wire.Task task = Wire.JSON.readValue(in.readLine(), Wire.Task.class);

@@ -28,10 +28,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
@@ -144,34 +142,29 @@ class SolverTest {
         assertThat(line).doesNotContain("\n");
     }
 
-    // Where the child would unpack if it were not told where.
-    private static List<String> from(Path elsewhere) {
-        List<String> command = new ArrayList<>(USUAL.command());
-        command.add(1, "-Djava.io.tmpdir=" + elsewhere);
-        return command;
-    }
+    @Test
+    void whatTheChildUnpacksGoesWithIt(@TempDir Path told) throws IOException {
+        Path file = told.resolve("options");
+        String script = "o=\"${JAVA_TOOL_OPTIONS##*=}\"; d=\"${o%?}\"; mkdir -p \"$d/library\"; echo \"$d\" >" + file;
+        Replan replan = new Replan(large());
 
-    private static Set<Path> left(Path elsewhere) throws IOException {
-        try (Stream<Path> here = Files.list(elsewhere);
-                Stream<Path> usual = Files.list(Path.of(System.getProperty("java.io.tmpdir")))) {
-            return Stream.concat(
-                            here,
-                            usual.filter(path -> path.getFileName().toString().startsWith(Solver.FOLDER)))
-                    .collect(Collectors.toSet());
-        }
+        new Solver(List.of("sh", "-c", script + "; kill -9 $$"), 1, process -> {})
+                .improve(replan.minutes().problem(), replan.fresh().sketch(), Budget.of(Duration.ofSeconds(5), 1));
+
+        Path folder = Path.of(Files.readString(file).strip());
+        assertThat(folder.getParent()).isEqualTo(Path.of(System.getProperty("java.io.tmpdir")));
+        assertThat(folder).doesNotExist();
     }
 
     @Test
-    void theChildMakesAPlanBetterAndLawfulAndLeavesNothing(@TempDir Path elsewhere) throws IOException {
-        Set<Path> before = left(elsewhere);
+    void theChildMakesAPlanBetterAndLawful() {
         Shop shop = large();
         Replan replan = new Replan(shop);
         Found start = replan.fresh();
 
-        Answer answer = new Solver(from(elsewhere), 2, process -> {})
-                .search(replan.minutes().problem(), start.sketch(), Budget.of(Duration.ofSeconds(4), 1), found -> {});
+        Answer answer = USUAL.search(
+                replan.minutes().problem(), start.sketch(), Budget.of(Duration.ofSeconds(4), 1), found -> {});
 
-        assertThat(left(elsewhere)).isEqualTo(before);
         assertThat(answer.ending()).isEqualTo(Ending.DONE);
         assertThat(answer.found().score().compareTo(start.score())).isLessThanOrEqualTo(0);
         assertThat(answer.found().bounds().late().orElse(0))
@@ -181,12 +174,11 @@ class SolverTest {
     }
 
     @Test
-    void aChildKilledInMidSearchCostsOnlyTheProofAndLeavesNothing(@TempDir Path elsewhere) throws IOException {
-        Set<Path> before = left(elsewhere);
+    void aChildKilledInMidSearchCostsOnlyTheProof() {
         Shop shop = large();
         Replan replan = new Replan(shop);
         Found start = replan.fresh();
-        Solver solver = new Solver(from(elsewhere), 2, process -> {
+        Solver solver = new Solver(USUAL.command(), 2, process -> {
             Thread killer = new Thread(() -> {
                 sleep();
                 process.destroyForcibly();
@@ -197,7 +189,6 @@ class SolverTest {
         Answer answer = solver.search(
                 replan.minutes().problem(), start.sketch(), Budget.of(Duration.ofSeconds(60), 1), found -> {});
 
-        assertThat(left(elsewhere)).isEqualTo(before);
         assertThat(answer.ending()).isEqualTo(Ending.BROKEN_OFF);
         assertThat(answer.found().score().compareTo(start.score())).isLessThanOrEqualTo(0);
         Plan plan = replan.minutes().plan(answer.found().sketch());
