@@ -14,6 +14,11 @@ final class PricedOven {
     private static final int WAIT = -1;
     private static final int FROZEN = -2;
 
+    /** Less the state after it: a frozen run of this cell is over. */
+    private static final int PASSED = -3;
+
+    private static final int[] NOTHING = {};
+
     private final Problem problem;
     private final Cells cells;
     private final Problem.Terms terms;
@@ -71,20 +76,26 @@ final class PricedOven {
         return from;
     }
 
+    /** The first frozen run that begins later, or here and ends later; one that is over in a cell is passed in it. */
     private int nextFixed(int cell) {
         int[] fixed = terms.fixed();
         for (int i = 0; i < fixed.length; i += 3) {
-            if (cells.of(fixed[i]) >= cell) {
+            int start = cells.of(fixed[i]);
+            if (start > cell || (start == cell && !isShort(i))) {
                 return i;
             }
         }
         return fixed.length;
     }
 
+    private boolean isShort(int at) {
+        return cells.of(terms.fixed()[at]) == cells.of(terms.fixed()[at + 1]);
+    }
+
     /** Whether a frozen run of more than no cells begins here. */
     private boolean isFrozen(int cell) {
         int at = nextFixed[cell];
-        return at < terms.fixed().length && cells.of(terms.fixed()[at]) == cell && endOfFixed(at) > cell;
+        return at < terms.fixed().length && cells.of(terms.fixed()[at]) == cell;
     }
 
     private int endOfFixed(int at) {
@@ -167,19 +178,27 @@ final class PricedOven {
         choices[cell][state] = choice;
     }
 
-    /** A frozen run that is shorter than a cell leaves its temperature; it may be over or not. */
+    /** A frozen run that is over in a cell leaves its temperature; what begins in that cell may be before or after it. */
     private void passFrozen(int cell) {
-        int[] fixed = terms.fixed();
-        int at = nextFixed[cell];
-        if (at < fixed.length && cells.of(fixed[at]) == cell && endOfFixed(at) == cell) {
-            double after = onward[cell][fixed[at + 2] + 1];
+        for (int after : statesOfShort(cell)) {
             for (int state = 0; state < onward[cell].length; state++) {
-                if (after < onward[cell][state]) {
-                    onward[cell][state] = after;
-                    choices[cell][state] = choices[cell][fixed[at + 2] + 1];
+                if (onward[cell][after] < onward[cell][state]) {
+                    onward[cell][state] = onward[cell][after];
+                    choices[cell][state] = PASSED - after;
                 }
             }
         }
+    }
+
+    private int[] statesOfShort(int cell) {
+        int[] fixed = terms.fixed();
+        return fixed.length == 0
+                ? NOTHING
+                : IntStream.range(0, fixed.length / 3)
+                        .map(number -> number * 3)
+                        .filter(at -> cells.of(fixed[at]) == cell && isShort(at))
+                        .map(at -> fixed[at + 2] + 1)
+                        .toArray();
     }
 
     /** What the best day that was sought last costs. */
@@ -216,6 +235,8 @@ final class PricedOven {
             int choice = choices[cell][state];
             if (choice == WAIT) {
                 cell++;
+            } else if (choice <= PASSED) {
+                state = PASSED - choice;
             } else if (choice == FROZEN) {
                 int at = nextFixed[cell];
                 state = terms.fixed()[at + 2] + 1;
@@ -259,10 +280,8 @@ final class PricedOven {
     }
 
     private void passFrozenForward(int cell) {
-        int at = nextFixed[cell];
-        int[] fixed = terms.fixed();
-        if (at < fixed.length && cells.of(fixed[at]) == cell && endOfFixed(at) == cell) {
-            reach(cell, fixed[at + 2] + 1, least(upTo[cell]));
+        for (int after : statesOfShort(cell)) {
+            reach(cell, after, least(upTo[cell]));
         }
     }
 
