@@ -41,11 +41,13 @@ final class ElsewhereForm {
         }
     }
 
-    /** What was typed; empty when something is wrong, which is noted by field. */
-    Optional<Told> told(Instant now) {
+    /** What was typed, as a step of the board's bake; empty when something is wrong, which is noted by field. */
+    Optional<BakeStep> step(Instant now) {
         Optional<ElsewhereTold> bake = ElsewhereTold.read(sent, new ElsewhereTold.Fields(OVEN, DEGREES, HOURS));
         Optional<Instant> at = TypedMoment.of(sent, AT, view, now);
-        return sent.isRefused() ? Optional.empty() : Optional.of(new Told(bake.orElseThrow(), at.orElseThrow()));
+        return sent.isRefused()
+                ? Optional.empty()
+                : Optional.of(BakeStep.of(new Told(bake.orElseThrow(), at.orElseThrow())));
     }
 
     /** The form, with what the bake counts for in words. */

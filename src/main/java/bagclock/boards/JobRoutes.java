@@ -163,11 +163,7 @@ final class JobRoutes {
 
     private void elsewhere(Context ctx) {
         Call call = call(ctx);
-        send(
-                call,
-                new ElsewhereForm(words, call.view(), call.sent())
-                        .told(call.now())
-                        .map(BakeStep::of));
+        send(call, new ElsewhereForm(words, call.view(), call.sent()).step(call.now()));
     }
 
     private void send(Call call, Optional<BakeStep> step) {

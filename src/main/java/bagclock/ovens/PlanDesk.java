@@ -66,15 +66,13 @@ final class PlanDesk implements AutoCloseable {
     /** The shop as it is. */
     ShopNow shop(Instant now) {
         Instant minute = now.truncatedTo(ChronoUnit.MINUTES);
-        Inside inside = ovens.inside(now);
         return new ShopNow(
                 minute,
                 zone,
                 store.rules(),
                 ovenStore.ovens(now),
                 ended(),
-                inside.loads(),
-                inside.boards(),
+                ovens.inside(now),
                 ovens.queue(now),
                 store.outages(now),
                 store.rushes(now),

@@ -31,7 +31,6 @@ import java.util.stream.Stream;
  *
  * @param now cut to the minute before
  * @param ended runs that ended, the last ones
- * @param boards in an oven, with no item on them
  */
 record ShopNow(
         Instant now,
@@ -39,8 +38,7 @@ record ShopNow(
         PlanRules rules,
         List<BakeOven> ovens,
         List<Run> ended,
-        List<Load> loads,
-        List<BoardIn> boards,
+        Inside inside,
         List<Waiting> queue,
         List<PlanStore.Outage> outages,
         List<PlanChange> rushes,
@@ -57,8 +55,10 @@ record ShopNow(
     /** Whether a run is in its oven, not only planned. */
     boolean isRunning(Run run) {
         return Stream.concat(
-                        loads.stream().flatMap(load -> load.items().stream()).map(Load.Loaded::tag),
-                        boards.stream().map(BoardIn::serial))
+                        inside.loads().stream()
+                                .flatMap(load -> load.items().stream())
+                                .map(Load.Loaded::tag),
+                        inside.boards().stream().map(BoardIn::serial))
                 .anyMatch(run.lots()::contains);
     }
 
@@ -95,8 +95,8 @@ record ShopNow(
         List<Held.LetGo> refused = new ArrayList<>();
         List<Oven> planned = ovens.stream().map(oven -> oven(oven, changes)).toList();
         List<Run> running = Stream.concat(
-                        loads.stream().flatMap(load -> run(load).stream()),
-                        boards.stream().map(this::run))
+                        inside.loads().stream().flatMap(load -> run(load).stream()),
+                        inside.boards().stream().map(this::run))
                 .toList();
         Shop.Customs customs = rules.customs(now, zone, reach(lots, planned, running));
         Set<String> pinned = pinned(changes);
@@ -164,7 +164,7 @@ record ShopNow(
     /** Whether something of this name waits or is in an oven. */
     private boolean isHere(String name) {
         return queue.stream().anyMatch(waiting -> waiting.view().item().tag().equals(name))
-                || loads.stream()
+                || inside.loads().stream()
                         .flatMap(load -> load.items().stream())
                         .anyMatch(item -> item.tag().equals(name));
     }
@@ -207,7 +207,6 @@ record ShopNow(
     }
 
     private Optional<Celsius> setPoint(String oven) {
-        Inside inside = new Inside(loads, boards);
         return Stream.concat(
                         inside.loadsOf(oven).stream().map(Load::setPoint),
                         inside.boardsOf(oven).stream().map(BoardIn::setPoint))

@@ -38,8 +38,8 @@ public final class Anneal implements Planner {
         if (problem.lots().length == 0) {
             return new Found(from, before, bounds);
         }
-        Search search = new Search(problem, from, budget, warmth);
-        search.run();
+        Search search = new Search(problem, from, budget);
+        search.run(warmth);
         Found found = search.best();
         Found better = found.score().compareTo(before) < 0 ? found : new Found(from, before, bounds);
         return new Found(better.sketch(), better.score(), bounds);
@@ -47,7 +47,6 @@ public final class Anneal implements Planner {
 
     /** One search; holds the plan that it walks on and the best that it met. */
     private static final class Search {
-        private final double warmth;
         private final Budget budget;
         private final SplittableRandom random;
         private final Decoder decoder;
@@ -59,8 +58,7 @@ public final class Anneal implements Planner {
         private double bestTotal;
         private Score bestScore;
 
-        Search(Problem problem, Sketch from, Budget budget, double warmth) {
-            this.warmth = warmth;
+        Search(Problem problem, Sketch from, Budget budget) {
             this.budget = budget;
             this.random = new SplittableRandom(budget.seed());
             this.decoder = new Decoder(problem);
@@ -87,7 +85,7 @@ public final class Anneal implements Planner {
             return new Found(best, bestScore, Bounds.NONE);
         }
 
-        void run() {
+        void run(double warmth) {
             double first = Math.max(1e-3, typicalWorsening() * warmth);
             double done = 0;
             int restarts = 1;

@@ -15,6 +15,12 @@ public record Budget(Duration time, long steps, long seed) {
         return new Budget(time, Long.MAX_VALUE, seed);
     }
 
+    /** A part of it, by the clock and by steps. */
+    Budget part(double share) {
+        long partOfSteps = steps == Long.MAX_VALUE ? steps : (long) (steps * share);
+        return new Budget(Duration.ofNanos((long) (time.toNanos() * share)), partOfSteps, seed);
+    }
+
     /** By the number of steps, so that the same seed finds the same plan. */
     public static Budget of(long steps, long seed) {
         return new Budget(LONG, steps, seed);

@@ -1,6 +1,8 @@
 package bagclock.core.oven;
 
+import java.util.Arrays;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * The time of a problem in cells of equal length. Where not every time is a whole number of cells, all is rounded so that
@@ -31,47 +33,37 @@ final class Cells {
 
     /** All times between which runs begin and end. */
     private static IntStream steps(Problem problem) {
-        IntStream releases = IntStream.of(problem.attended());
-        for (Problem.Piece lot : problem.lots()) {
-            releases = IntStream.concat(releases, IntStream.of(lot.release()));
-        }
-        IntStream all = releases;
-        for (int oven = 0; oven < problem.ovens().length; oven++) {
-            all = IntStream.concat(all, steps(problem, oven));
-        }
-        return all.filter(time -> time < Problem.NEVER / 2);
+        IntStream releases = Arrays.stream(problem.lots()).mapToInt(Problem.Piece::release);
+        IntStream ofOvens = IntStream.range(0, problem.ovens().length).flatMap(oven -> steps(problem, oven));
+        return Stream.of(IntStream.of(problem.attended()), releases, ofOvens)
+                .flatMapToInt(times -> times)
+                .filter(time -> !Problem.isNever(time));
     }
 
     private static IntStream steps(Problem problem, int oven) {
         Problem.Terms terms = problem.ovens()[oven];
-        IntStream changes = IntStream.empty();
-        for (int[] row : terms.change()) {
-            changes = IntStream.concat(changes, IntStream.of(row));
-        }
-        IntStream all = IntStream.concat(changes, IntStream.of(terms.blocked()));
-        for (int i = 0; i < terms.fixed().length; i += 3) {
-            all = IntStream.concat(all, IntStream.of(terms.fixed()[i], terms.fixed()[i + 1]));
-        }
-        for (Problem.Piece lot : problem.lots()) {
-            IntStream runs = IntStream.of(lot.least()[oven])
-                    .filter(time -> time != Problem.NO)
-                    .map(terms::shut);
-            all = IntStream.concat(all, runs);
-        }
-        return all;
+        int[] fixed = terms.fixed();
+        IntStream changes = Arrays.stream(terms.change()).flatMapToInt(IntStream::of);
+        IntStream frozen =
+                IntStream.range(0, fixed.length).filter(at -> at % 3 != 2).map(at -> fixed[at]);
+        return Stream.of(changes, IntStream.of(terms.blocked()), frozen, runs(problem, oven))
+                .flatMapToInt(times -> times);
+    }
+
+    /** How long runs in an oven can be. */
+    private static IntStream runs(Problem problem, int oven) {
+        return Arrays.stream(problem.lots())
+                .flatMapToInt(lot -> IntStream.of(lot.least()[oven]))
+                .filter(least -> least != Problem.NO)
+                .map(problem.ovens()[oven]::shut);
     }
 
     /** No cell is longer, or runs would take no time. */
     private static int shortestRun(Problem problem) {
-        int shortest = Problem.NEVER;
-        for (int oven = 0; oven < problem.ovens().length; oven++) {
-            for (Problem.Piece lot : problem.lots()) {
-                for (int least : lot.least()[oven]) {
-                    shortest = least == Problem.NO ? shortest : Math.min(shortest, problem.ovens()[oven].shut(least));
-                }
-            }
-        }
-        return shortest;
+        return IntStream.range(0, problem.ovens().length)
+                .flatMap(oven -> runs(problem, oven))
+                .min()
+                .orElse(Problem.NEVER);
     }
 
     private static int commonDivisor(int one, int other) {

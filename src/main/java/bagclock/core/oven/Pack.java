@@ -15,17 +15,16 @@ final class Pack {
         Arrays.fill(worths, Double.NaN);
     }
 
-    /** What the lots leave over; those below nothing stay out. Returns whether anything changed. */
-    boolean offer(double[] offered) {
+    /** What the lots leave over; those below nothing stay out. */
+    void offer(double[] offered) {
         if (Arrays.equals(offered, worths)) {
-            return false;
+            return;
         }
         System.arraycopy(offered, 0, worths, 0, worths.length);
         Arrays.fill(best, 0);
         for (int at = 0; at < worths.length; at++) {
             add(at);
         }
-        return true;
     }
 
     private void add(int at) {

@@ -1,7 +1,5 @@
 package bagclock.core.oven;
 
-import java.time.Duration;
-
 /**
  * Seeks prices, makes a plan near what they want, and anneals that: a way around plans that small changes don't lead away
  * from. Knows a bound at the end. Not for runs whose doors are opened.
@@ -16,27 +14,20 @@ public final class PricePlanner implements Planner {
         if (problem.lots().length == 0 || problem.recovery() != Problem.NO) {
             return before;
         }
-        PriceSearch prices = PriceSearch.of(problem, from, part(budget, FOR_PRICES));
-        Found near = near(problem, prices, part(budget, 1 - FOR_PRICES));
+        PriceSearch prices = PriceSearch.of(problem, from, budget.part(FOR_PRICES));
+        Found near = near(problem, prices, budget.part(1 - FOR_PRICES));
         Found better = near.score().compareTo(before.score()) < 0 ? near : before;
         return new Found(better.sketch(), better.score(), Bounds.ofLateness(prices.bound()));
     }
 
-    /** The best that annealing finds near what prices want; the plan that the search for them began with if it is better. */
+    /** The best that annealing finds near what prices want. */
     public static Found near(Problem problem, PriceSearch prices, Budget budget) {
         Sketch plan = prices.plan();
         Found best = new Found(plan, new Decoder(problem).score(plan), Bounds.NONE);
         for (double warmth : WARMTHS) {
-            Found found = new Anneal(warmth).improve(problem, plan, part(budget, 1.0 / WARMTHS.length));
+            Found found = new Anneal(warmth).improve(problem, plan, budget.part(1.0 / WARMTHS.length));
             best = found.score().compareTo(best.score()) < 0 ? found : best;
         }
         return best;
-    }
-
-    private static Budget part(Budget budget, double share) {
-        return new Budget(
-                Duration.ofNanos((long) (budget.time().toNanos() * share)),
-                budget.steps() == Long.MAX_VALUE ? Long.MAX_VALUE : (long) (budget.steps() * share),
-                budget.seed());
     }
 }

@@ -36,6 +36,7 @@ public final class PriceSearch {
     private final PricedLots priced;
     private final List<PricedOven> ovens;
     private final long known;
+    private final boolean[] canBeLast;
     private double[] prices;
     private double best;
 
@@ -52,6 +53,10 @@ public final class PriceSearch {
                 .mapToObj(oven -> new PricedOven(priced, oven))
                 .toList();
         this.prices = new double[problem.lots().length];
+        this.canBeLast = new boolean[prices.length];
+        for (int lot = 0; lot < prices.length; lot++) {
+            canBeLast[lot] = canBeLast(lot);
+        }
     }
 
     /**
@@ -65,7 +70,7 @@ public final class PriceSearch {
             rough.run(FIRST_STEP, budget);
             return rough;
         }
-        Budget half = new Budget(budget.time().dividedBy(2), budget.steps() / 2, budget.seed());
+        Budget half = budget.part(0.5);
         rough.run(FIRST_STEP, half);
         PriceSearch fine = new PriceSearch(problem, from, Math.min(MOST_CELLS, MOST_NUMBERS / runs(rough)));
         fine.prices = rough.prices;
@@ -85,7 +90,7 @@ public final class PriceSearch {
         }
         for (Problem.Terms oven : problem.ovens()) {
             for (int time : oven.blocked()) {
-                last = time < Problem.NEVER / 2 ? Math.max(last, time) : last;
+                last = Problem.isNever(time) ? last : Math.max(last, time);
             }
         }
         return last;
@@ -152,6 +157,7 @@ public final class PriceSearch {
         }
         // the ovens must stand at the best prices, not at those tried last
         bound(prices, new double[prices.length]);
+        ovens.forEach(PricedOven::lookBack);
     }
 
     private double[] next(double step, double[] served) {
@@ -182,14 +188,12 @@ public final class PriceSearch {
 
     /** What a lot costs at least that comes out after the last cell, less its price; infinite if it can't. */
     private double late(int lot) {
-        for (int oven = 0; oven < ovens.size(); oven++) {
-            for (int temperature = 0; temperature < problem.temperatures(); temperature++) {
-                if (problem.can(lot, oven, temperature) && !ovens.get(oven).isClosedFrom(cells.count())) {
-                    return priced.late(lot, cells.count()) - priced.price(lot);
-                }
-            }
-        }
-        return Double.POSITIVE_INFINITY;
+        return canBeLast[lot] ? priced.late(lot, cells.count()) - priced.price(lot) : Double.POSITIVE_INFINITY;
+    }
+
+    /** Whether an oven that is not closed then can take the lot. */
+    private boolean canBeLast(int lot) {
+        return ovens.stream().anyMatch(oven -> oven.canTake(lot) && !oven.isClosedFrom(cells.count()));
     }
 
     /** How much dearer it is at least when a lot comes out after the last cell; infinite if it can't. */

@@ -251,7 +251,7 @@ final class PricedOven {
         }
     }
 
-    /** Makes {@link #around} ready: what the oven costs up to each cell. */
+    /** What the oven costs up to each cell with the prices of now, for {@link #around}. */
     void lookBack() {
         for (double[] row : upTo) {
             Arrays.fill(row, Double.POSITIVE_INFINITY);
@@ -317,10 +317,15 @@ final class PricedOven {
                 : Double.POSITIVE_INFINITY;
     }
 
+    /** Whether it can bake a lot at all. */
+    boolean canTake(int lot) {
+        return runs.stream().anyMatch(run -> run.has(lot));
+    }
+
     /** Whether nobody can use it from a cell on. */
     boolean isClosedFrom(int cell) {
         for (int i = 0; i < terms.blocked().length; i += 2) {
-            if (terms.blocked()[i + 1] >= Problem.NEVER / 2 && cells.of(terms.blocked()[i]) <= cell) {
+            if (Problem.isNever(terms.blocked()[i + 1]) && cells.of(terms.blocked()[i]) <= cell) {
                 return true;
             }
         }

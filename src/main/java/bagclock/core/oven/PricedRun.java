@@ -64,6 +64,10 @@ final class PricedRun {
         return lots;
     }
 
+    boolean has(int lot) {
+        return IntStream.of(lots).anyMatch(each -> each == lot);
+    }
+
     /** Each lot that can lead it, with each that can be in it, by their places. */
     void pairs(BiConsumer<Integer, Integer> told) {
         for (int leader = 0; leader < lots.length; leader++) {

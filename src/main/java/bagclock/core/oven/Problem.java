@@ -20,6 +20,11 @@ public record Problem(
     /** In the place of a time: not possible. */
     public static final int NO = -1;
 
+    /** Whether so late a minute counts as never. */
+    public static boolean isNever(int minute) {
+        return minute >= NEVER / 2;
+    }
+
     /**
      * An oven.
      *

@@ -33,7 +33,6 @@ public final class Reach {
     public static Reach of(PriceSearch search, long most) {
         Reach reach = new Reach(new HashMap<>(), search, search.spare(most));
         for (int oven = 0; oven < search.ovens().size(); oven++) {
-            search.ovens().get(oven).lookBack();
             for (PricedRun run : search.ovens().get(oven).runs()) {
                 reach.add(oven, run);
                 reach.addAfterAll(oven, run);

@@ -18,7 +18,7 @@ final class Horizon {
         long base = attended.length == 0 ? 0 : Math.max(0, attended[attended.length - 1]);
         for (Problem.Terms oven : problem.ovens()) {
             for (int time : oven.blocked()) {
-                base = Math.max(base, time >= Problem.NEVER / 2 ? 0 : time);
+                base = Math.max(base, Problem.isNever(time) ? 0 : time);
             }
             for (int i = 1; i < oven.fixed().length; i += 3) {
                 base = Math.max(base, oven.fixed()[i]);

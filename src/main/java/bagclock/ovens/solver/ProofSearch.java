@@ -58,13 +58,10 @@ final class ProofSearch {
 
     /** The best plan, and what is known about it. */
     Found run() {
-        int stages = problem.aim().isStaged() ? 3 : 1;
-        for (int stage = 0; stage < stages; stage++) {
-            double seconds = left() * (stages == 1 ? 1 : SHARES[stage]);
-            if (stage == 0) {
-                seekLeastLate(seconds);
-                continue;
-            }
+        boolean isStaged = problem.aim().isStaged();
+        seekLeastLate(left() * (isStaged ? SHARES[0] : 1));
+        for (int stage = 1; isStaged && stage < SHARES.length; stage++) {
+            double seconds = left() * SHARES[stage];
             if (!solve(stage, seconds * WITH_HINT, true) && left() > 0) {
                 solve(stage, seconds * (1 - WITH_HINT), false);
             }
