@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 /** Whoever follows what a page offers comes to a page that he may see. */
 class LinksTest {
     /** Pages that differ only in an item, a place or a number are of one kind. */
-    private static final int PAGES_OF_A_KIND = 4;
+    private static final int PAGES_OF_A_KIND = Counts.of(2, 4);
 
     private static final int MOST_PAGES = 400;
 

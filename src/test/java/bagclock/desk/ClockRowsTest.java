@@ -2,6 +2,7 @@ package bagclock.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bagclock.Counts;
 import bagclock.core.exposure.PartHistory;
 import bagclock.platform.Database;
 import bagclock.platform.Engine;
@@ -24,14 +25,12 @@ class ClockRowsTest {
     private static final int STEPS = 120;
     private static final int STEPS_BETWEEN_LOOKS = 5;
 
-    private static final boolean FULL = "full".equals(System.getProperty("bagclock.counts"));
-
     private Database database;
 
     /** The rules are the same on both databases: in the quick run one story tells whether PostgreSQL takes the SQL. */
     static Stream<Arguments> stories() {
         return Stream.of(Engine.values())
-                .flatMap(engine -> LongStream.rangeClosed(1, FULL ? 40 : engine == Engine.H2 ? 3 : 1)
+                .flatMap(engine -> LongStream.rangeClosed(1, Counts.of(engine == Engine.H2 ? 3 : 1, 40))
                         .mapToObj(seed -> Arguments.of(engine, seed)));
     }
 

@@ -2,6 +2,7 @@ package bagclock.scan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bagclock.Counts;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -15,7 +16,7 @@ import org.junit.jupiter.api.Test;
  * whatever is read without asking is what the label says.
  */
 class NoisyScanTest {
-    private static final int EACH = "full".equals(System.getProperty("bagclock.counts")) ? 2000 : 150;
+    private static final int EACH = Counts.of(150, 2_000);
     private static final List<Fact> IDENTITY = List.of(Fact.PART_NUMBER, Fact.LOT, Fact.LEVEL);
 
     private final House house = new House(Sample.all());

@@ -3,6 +3,7 @@ package bagclock.core.diffusion;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import bagclock.Counts;
 import bagclock.core.quantity.Celsius;
 import bagclock.core.quantity.Millimetres;
 import bagclock.core.quantity.RelativeHumidity;
@@ -77,7 +78,7 @@ class SoakLawsTest {
     }
 
     static LongStream seeds() {
-        return LongStream.range(0, "full".equals(System.getProperty("bagclock.counts")) ? FULL : QUICK);
+        return Counts.seeds(QUICK, FULL);
     }
 
     private static void assertSame(Content one, Content other) {

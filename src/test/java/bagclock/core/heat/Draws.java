@@ -1,5 +1,6 @@
 package bagclock.core.heat;
 
+import bagclock.Counts;
 import bagclock.core.exposure.Air;
 import bagclock.core.exposure.Event;
 import bagclock.core.exposure.HumidityCard;
@@ -47,9 +48,9 @@ final class Draws {
         random = new SplittableRandom(seed);
     }
 
-    /** How many cases a law is tried on: property bagclock.counts, quick or full. */
+    /** The cases that a law is tried on. */
     static LongStream seeds() {
-        return LongStream.range(0, "full".equals(System.getProperty("bagclock.counts")) ? FULL : QUICK);
+        return Counts.seeds(QUICK, FULL);
     }
 
     /** Draws until a case meets a condition. */

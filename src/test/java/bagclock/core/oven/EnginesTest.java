@@ -2,6 +2,7 @@ package bagclock.core.oven;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bagclock.Counts;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.LongStream;
@@ -12,11 +13,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 class EnginesTest {
     static LongStream small() {
         // 969: one run less, if two lots wait for weeks; the hour at which lots come out must not outweigh it.
-        return LongStream.concat(ShopDraws.seeds(60, 1_000), LongStream.of(969)).distinct();
+        return LongStream.concat(Counts.seeds(60, 1_000), LongStream.of(969)).distinct();
     }
 
     static LongStream many() {
-        return ShopDraws.seeds(200, 10_000);
+        return Counts.seeds(200, 10_000);
     }
 
     @ParameterizedTest(name = "seed {0}")

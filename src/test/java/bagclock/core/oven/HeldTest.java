@@ -2,6 +2,7 @@ package bagclock.core.oven;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bagclock.Counts;
 import bagclock.core.quantity.Celsius;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -18,8 +19,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class HeldTest {
     static LongStream shops() {
         // 373: alone, a pinned run would need a longer change-over than after the run before it.
-        return LongStream.concat(ShopDraws.seeds(300, 5_000), LongStream.of(373))
-                .distinct();
+        return LongStream.concat(Counts.seeds(300, 5_000), LongStream.of(373)).distinct();
     }
 
     private static Plan planned(Shop shop) {

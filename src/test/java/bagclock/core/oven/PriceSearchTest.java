@@ -2,6 +2,7 @@ package bagclock.core.oven;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bagclock.Counts;
 import java.time.Duration;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
@@ -15,12 +16,12 @@ class PriceSearchTest {
     private static final int ROUGH = 40;
 
     static LongStream small() {
-        return ShopDraws.seeds(60, 2_000);
+        return Counts.seeds(40, 2_000);
     }
 
     static LongStream larger() {
         // 746: a frozen run that ends at the first minute; the others: a run in the cell in which a frozen one is over.
-        return LongStream.concat(ShopDraws.seeds(60, 2_000), LongStream.of(91, 746, 1292, 1653, 1678, 1955))
+        return LongStream.concat(Counts.seeds(40, 2_000), LongStream.of(91, 746, 1292, 1653, 1678, 1955))
                 .distinct();
     }
 
@@ -132,9 +133,9 @@ class PriceSearchTest {
     void theBoundOfATightShopIsClose() {
         Replan replan = new Replan(new ShopDraws(4).workshop(40, 3, 3));
         Problem problem = replan.minutes().problem();
-        Found found = new Anneal().improve(problem, replan.fresh().sketch(), Budget.of(400_000, 1));
+        Found found = new Anneal().improve(problem, replan.fresh().sketch(), Budget.of(Counts.of(100_000, 400_000), 1));
 
-        PriceSearch search = PriceSearch.of(problem, found.sketch(), Budget.of(500, 1));
+        PriceSearch search = PriceSearch.of(problem, found.sketch(), Budget.of(Counts.of(160, 500), 1));
         Reach reach = Reach.of(search, found.score().late());
 
         assertThat(Duration.ofMinutes(search.bound()).toHours()).isBetween(1_400L, 1_633L);

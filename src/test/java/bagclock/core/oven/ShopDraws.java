@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
-import java.util.stream.LongStream;
 
 /** Draws shops; the same seed draws the same shop. All times are whole half hours. */
 public final class ShopDraws {
@@ -21,11 +20,6 @@ public final class ShopDraws {
 
     public ShopDraws(long seed) {
         random = new SplittableRandom(seed);
-    }
-
-    /** How many cases are tried: property bagclock.counts, quick or full. */
-    public static LongStream seeds(int quick, int full) {
-        return LongStream.range(0, "full".equals(System.getProperty("bagclock.counts")) ? full : quick);
     }
 
     static Duration steps(int steps) {

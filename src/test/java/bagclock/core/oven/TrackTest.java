@@ -2,6 +2,7 @@ package bagclock.core.oven;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bagclock.Counts;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What a search remembers of an oven against giving all of its runs their times anew. */
 class TrackTest {
     static LongStream seeds() {
-        return ShopDraws.seeds(200, 5_000);
+        return Counts.seeds(200, 5_000);
     }
 
     @ParameterizedTest(name = "seed {0}")

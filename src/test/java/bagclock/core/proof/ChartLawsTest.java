@@ -2,6 +2,7 @@ package bagclock.core.proof;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bagclock.Counts;
 import bagclock.core.proof.Trace.Sample;
 import bagclock.core.quantity.RelativeHumidity;
 import java.time.Duration;
@@ -20,7 +21,7 @@ class ChartLawsTest {
     private static final double[] LEVELS = {20, 30, 60, 89, 90, 92, 94, 96, 98, 92, 93, 91, 95, 99};
 
     static LongStream seeds() {
-        return LongStream.range(0, "full".equals(System.getProperty("bagclock.counts")) ? 20_000 : 200);
+        return Counts.seeds(200, 20_000);
     }
 
     private static Trace draw(String name, SplittableRandom random, double... levels) {

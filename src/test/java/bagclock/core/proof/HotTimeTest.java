@@ -2,6 +2,7 @@ package bagclock.core.proof;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bagclock.Counts;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -34,7 +35,7 @@ class HotTimeTest {
     }
 
     static LongStream seeds() {
-        return LongStream.range(0, "full".equals(System.getProperty("bagclock.counts")) ? 20_000 : 200);
+        return Counts.seeds(200, 20_000);
     }
 
     @ParameterizedTest(name = "seed {0}")

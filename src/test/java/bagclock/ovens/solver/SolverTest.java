@@ -2,6 +2,7 @@ package bagclock.ovens.solver;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bagclock.Counts;
 import bagclock.core.oven.Bounds;
 import bagclock.core.oven.Budget;
 import bagclock.core.oven.Decoder;
@@ -51,7 +52,7 @@ class SolverTest {
     static LongStream seeds() {
         // 348: a run after a frozen one, in an oven that was at another temperature before; 969: waits for unattended
         // hours.
-        return LongStream.concat(ShopDraws.seeds(40, 1_000), LongStream.of(348, 969))
+        return LongStream.concat(Counts.seeds(40, 1_000), LongStream.of(348, 969))
                 .distinct();
     }
 
