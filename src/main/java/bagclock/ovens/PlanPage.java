@@ -13,7 +13,8 @@ import java.util.stream.Stream;
  * @param word how good the plan is, in words
  * @param done what was just done; empty for nothing
  * @param draft empty texts if this is the published plan
- * @param named what could not be planned as it is, in words
+ * @param named what is not as it should be, in words
+ * @param without what needs a bake and may have none as it is, each with why
  * @param path address of this page without its range
  * @param range the length of the axis that is shown
  */
@@ -31,6 +32,7 @@ public record PlanPage(
         List<Next> next,
         List<RunLine> runs,
         List<LotLine> lots,
+        List<String> without,
         List<Outage> outages,
         Asking asking)
         implements Page {
@@ -108,7 +110,8 @@ public record PlanPage(
     PlanPage naming(List<String> more) {
         List<String> all = Stream.concat(more.stream(), named.stream()).toList();
         return new PlanPage(
-                title, lead, word, done, draft, all, lanes, ranges, path, range, next, runs, lots, outages, asking);
+                title, lead, word, done, draft, all, lanes, ranges, path, range, next, runs, lots, without, outages,
+                asking);
     }
 
     @Override

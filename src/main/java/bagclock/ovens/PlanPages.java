@@ -66,11 +66,12 @@ final class PlanPages {
         Shop planned = planned(shown);
         Plan plan = current(shown, now);
         PlanSum sum = PlanSum.of(planned, plan);
+        List<String> without = without(shown);
         LanesDrawing drawing =
                 new LanesDrawing(words, texts, now, RANGES.getOrDefault(shown.range(), Duration.ofDays(3)));
         return new PlanPage(
                 words.text(shown.isDraft() ? "plan.draft.title" : "plan.title"),
-                lead(shown, sum, plan),
+                lead(shown, sum, plan, without.size()),
                 shown.shown().map(planWords::goodness).orElse(""),
                 shown.done(),
                 draft(shown, planned, plan, now),
@@ -84,6 +85,7 @@ final class PlanPages {
                 next(shown, plan, now),
                 plan.runs().stream().map(run -> runLine(shown, run, now)).toList(),
                 new LotLines(words, texts, shown.shop(), shown.supposed()).of(plan, now),
+                without,
                 shown.shop().outages().stream()
                         .map(one -> new PlanPage.Outage(
                                 one.id(),
@@ -96,7 +98,7 @@ final class PlanPages {
                 asking(shown, entered));
     }
 
-    /** What has no place as it is: what needs a bake and may have none too. */
+    /** What is not as it should be. */
     private List<String> named(Shown shown, Plan plan, Instant now) {
         List<String> named = new ArrayList<>(shown.isDraft() ? List.of() : letGo(shown, now));
         if (!named.isEmpty()) {
@@ -107,12 +109,15 @@ final class PlanPages {
         }
         beyondDoors(planned(shown), plan, now).ifPresent(named::add);
         shown.supposed().intake().named().stream().map(texts::refusal).forEach(named::add);
-        shown.shop().queue().stream()
+        return named;
+    }
+
+    private List<String> without(Shown shown) {
+        return shown.shop().queue().stream()
                 .filter(waiting -> !waiting.canBeBaked())
                 .map(Waiting::view)
-                .map(view -> words.text("plan.named.hold", view.item().tag(), words.why(view.answer())))
-                .forEach(named::add);
-        return named;
+                .map(view -> words.text("plan.without.one", view.item().tag(), words.why(view.answer())))
+                .toList();
     }
 
     private static Shop planned(Shown shown) {
@@ -188,14 +193,16 @@ final class PlanPages {
         return new Plan(runs);
     }
 
-    private String lead(Shown shown, PlanSum sum, Plan plan) {
+    private String lead(Shown shown, PlanSum sum, Plan plan, int without) {
         if (shown.shown().isEmpty()) {
             return words.text("plan.none");
         }
         String late = sum.late().isEmpty()
                 ? words.text("plan.lead.on-time")
                 : words.text("plan.lead.late", sum.late().size(), words.hours(sum.lateHours()));
-        return late + " " + words.text("plan.lead.sum", plan.runs().size(), words.hours(sum.ovenTime()), sum.changes());
+        String missing = without == 0 ? "" : " " + words.text("plan.lead.without", without);
+        return late + missing + " "
+                + words.text("plan.lead.sum", plan.runs().size(), words.hours(sum.ovenTime()), sum.changes());
     }
 
     private PlanPage.Draft draft(Shown shown, Shop planned, Plan plan, Instant now) {

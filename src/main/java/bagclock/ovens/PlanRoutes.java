@@ -185,6 +185,7 @@ final class PlanRoutes {
                         words.text("plan.print.title", texts.at(now)),
                         page.lead(),
                         page.named(),
+                        page.without(),
                         page.runs().stream()
                                 .filter(run -> run.lots().stream().anyMatch(soon::contains)
                                         || run.start().isEmpty())

@@ -88,6 +88,7 @@ class OvenPlanIT extends Journey {
     @Test
     void aRunIsMovedWithTheKeyboardThenUnpinned() {
         String tag = lastTag();
+        page.locator("#run-" + tag + " summary").press("Enter");
         page.getByLabel("Start of the run with " + tag).fill("2026-03-30T08:00");
         button("Move the run with " + tag).focus();
         page.keyboard().press("Enter");

@@ -65,7 +65,7 @@ class PlanSiteTest {
         assertThat(page.select(".trail li")).isNotEmpty();
         assertThat(page.select("#lots-title ~ div tbody tr")).hasSizeGreaterThan(3);
         assertThat(page.select("main").text())
-                .contains("R-437 is not in the plan, since no bake is allowed")
+                .contains("Not in the plan: 6.", "R-437: It needs a bake, and none is allowed as things are.")
                 .doesNotContain("no oven reaches");
     }
 
