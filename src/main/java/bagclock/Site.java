@@ -9,9 +9,11 @@ import bagclock.core.standard.Edition;
 import bagclock.core.standard.Standard;
 import bagclock.demo.HarrowQuay;
 import bagclock.demo.OvenRuns;
+import bagclock.demo.Wanted;
 import bagclock.desk.Desk;
 import bagclock.labels.LabelRoutes;
 import bagclock.ovens.OvensRoutes;
+import bagclock.ovens.ToldNeed;
 import bagclock.ovens.ToldRun;
 import bagclock.parts.PartsRoutes;
 import bagclock.people.AccountRoutes;
@@ -128,6 +130,12 @@ public final class Site implements AutoCloseable {
                                 run.who(),
                                 run.chart().map(text -> new ToldRun.ChartText("tall-oven.csv", text))))
                         .toList(),
+                now);
+        site.ovens.keepNeeds(
+                Wanted.at(now).stream()
+                        .map(wanted -> new ToldNeed(wanted.tag(), wanted.by(), wanted.weight()))
+                        .toList(),
+                Wanted.TOLD_BY,
                 now);
         site.ovens.publishFirst(OvenRuns.PLANNED_BY, now);
         return listening(site, settings, false);

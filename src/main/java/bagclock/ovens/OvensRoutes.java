@@ -13,6 +13,7 @@ import java.util.List;
 
 /** Every route of the planner's pages. */
 public final class OvensRoutes implements AutoCloseable {
+    private final OvenStore store;
     private final OvenRoutes ovens;
     private final LoadRoutes loading;
     private final RunRoutes runs;
@@ -29,7 +30,7 @@ public final class OvensRoutes implements AutoCloseable {
 
     /** Routes of one site. */
     public OvensRoutes(Rooms rooms, Desk desk, Pages pages, Texts texts, Clock clock) {
-        OvenStore store = new OvenStore(rooms.database(), rooms.live()::tell);
+        this.store = new OvenStore(rooms.database(), rooms.live()::tell);
         PlanStore planStore = new PlanStore(rooms.database(), rooms.live()::tell);
         Ovens all = new Ovens(desk, store);
         OvenWords words = new OvenWords(texts);
@@ -60,6 +61,13 @@ public final class OvensRoutes implements AutoCloseable {
     /** Keeps runs that ended before, unless some are kept already. */
     public void keep(List<ToldRun> runs, Instant now) {
         toldRuns.keep(runs, now);
+    }
+
+    /** Keeps by when items are needed, unless that is known of some already. */
+    public void keepNeeds(List<ToldNeed> needs, String who, Instant now) {
+        if (store.needs().isEmpty()) {
+            needs.forEach(need -> store.noteNeed(new OvenStore.Need(need.tag(), need.by(), need.weight()), who, now));
+        }
     }
 
     /** Plans what waits and publishes that, unless a plan is published already. */

@@ -117,10 +117,10 @@ class OvensSiteTest {
     void whatIsNeededFirstComesFirst() {
         Visitor visitor = shop.person(Role.PLANNER);
 
-        visitor.submit("/ovens/needs/T-444", "/ovens/needs/T-444", "neededBy", "2026-03-20T08:00");
+        visitor.submit("/ovens/needs/T-444", "/ovens/needs/T-444", "neededBy", "2026-03-13T08:00");
 
         Document page = visitor.page("/ovens");
-        assertThat(page.select("#ovens-now tbody tr").first().text()).contains("T-444", "Fri 20 Mar 2026 08:00");
+        assertThat(page.select("#ovens-now tbody tr").first().text()).contains("T-444", "Fri 08:00");
     }
 
     @Test

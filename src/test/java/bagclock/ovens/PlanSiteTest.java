@@ -8,6 +8,7 @@ import bagclock.Visitor;
 import bagclock.platform.Role;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -52,6 +53,13 @@ class PlanSiteTest {
         assertThat(answer.statusCode()).isEqualTo(303);
     }
 
+    /** What the published plan says of a lot. */
+    private static String lot(String tag) {
+        return planner.page("/ovens/plan")
+                .select("#lots-title ~ div tr:has(.code:contains(" + tag + "))")
+                .text();
+    }
+
     private static String text(String path) {
         return planner.page(path).select("main").text();
     }
@@ -74,7 +82,17 @@ class PlanSiteTest {
         String draft = draft("kind", "need", "needTag", "T-418", "needBy", "2026-03-12T15:00");
 
         assertThat(text(draft)).contains("T-418 is needed by Thu 15:00", "late by", "Even with all ovens to itself");
-        assertThat(text("/ovens/plan")).doesNotContain("late by");
+        assertThat(lot("T-418")).contains("early").doesNotContain("late by");
+    }
+
+    /** One lot of the story bakes for thirteen days and is needed in six; the rest of what is needed is early. */
+    @Test
+    void theDemonstrationsPlanTellsWhatWouldMakeItsLateLotOnTime() {
+        assertThat(lot("R-421"))
+                .contains("late by", "Even with all ovens to itself", "On a carrier that bears 125 °C: out");
+        for (String tag : List.of("T-424", "T-436", "T-444", "R-420")) {
+            assertThat(lot(tag)).contains("early").doesNotContain("late by");
+        }
     }
 
     @Test
