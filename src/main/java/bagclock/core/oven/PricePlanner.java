@@ -1,5 +1,8 @@
 package bagclock.core.oven;
 
+import java.util.Comparator;
+import java.util.stream.DoubleStream;
+
 /**
  * Seeks prices, makes a plan near what they want, and anneals that: a way around plans that small changes don't lead away
  * from. Knows a bound at the end. Not for runs whose doors are opened.
@@ -20,14 +23,13 @@ public final class PricePlanner implements Planner {
         return new Found(better.sketch(), better.score(), Bounds.ofLateness(prices.bound()));
     }
 
-    /** The best that annealing finds near what prices want. */
+    /** The best that annealing finds near what prices want; each warmth has the whole budget, and a core if there is one. */
     public static Found near(Problem problem, PriceSearch prices, Budget budget) {
         Sketch plan = prices.plan();
-        Found best = new Found(plan, new Decoder(problem).score(plan), Bounds.NONE);
-        for (double warmth : WARMTHS) {
-            Found found = new Anneal(warmth).improve(problem, plan, budget.part(1.0 / WARMTHS.length));
-            best = found.score().compareTo(best.score()) < 0 ? found : best;
-        }
-        return best;
+        return DoubleStream.of(WARMTHS)
+                .parallel()
+                .mapToObj(warmth -> new Anneal(warmth).improve(problem, plan, budget))
+                .min(Comparator.comparing(Found::score))
+                .orElseThrow();
     }
 }
