@@ -67,6 +67,7 @@ class GuideIT {
         "bench-bake, TECHNICIAN, /bench?code=T-418&purpose=placement&local=yes, DARK, 1280, 1000",
         "bench-phone, TECHNICIAN, /bench?code=T-411&purpose=placement&local=yes, LIGHT, 390, 800",
         "ovens, PLANNER, /ovens, LIGHT, 1280, 1240",
+        "plan, PLANNER, /ovens/plan, LIGHT, 1280, 900",
         "climate, ENGINEER, /climate/LINE, LIGHT, 1280, 900",
         "part-type, ENGINEER, /parts/type?number=RDR-3003, LIGHT, 1280, 900",
         "people, ADMINISTRATOR, /people, LIGHT, 1280, 760",
