@@ -7,7 +7,6 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
 
 /**
  * What calendars of other programs are told of one run (RFC 5545: UID, SEQUENCE, LAST-MODIFIED, STATUS). A run keeps its
@@ -73,8 +72,6 @@ record CalendarEntry(String uid, int sequence, Instant changedAt, boolean cancel
     private boolean isSame(Run other) {
         return run.oven().equals(other.oven())
                 && run.temperature().equals(other.temperature())
-                && run.startAt().equals(other.startAt())
-                && run.endAt().equals(other.endAt())
-                && new TreeSet<>(run.lots()).equals(new TreeSet<>(other.lots()));
+                && new HashSet<>(run.stays()).equals(new HashSet<>(other.stays()));
     }
 }

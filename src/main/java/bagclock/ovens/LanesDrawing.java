@@ -121,15 +121,26 @@ final class LanesDrawing {
                 late.isEmpty() ? title : title + " " + late);
     }
 
-    /** What waits for a bake has its own number of positions, what runs takes one each. */
+    /** The most positions that are taken at a time. */
     private static int positions(Run run, Shop planned) {
-        return run.lots().stream()
-                .mapToInt(tag -> planned.lots().stream()
-                        .filter(lot -> lot.tag().equals(tag))
-                        .mapToInt(Lot::positions)
-                        .findFirst()
-                        .orElse(1))
-                .sum();
+        return run.stays().stream()
+                .map(Run.Stay::inAt)
+                .distinct()
+                .mapToInt(at -> run.stays().stream()
+                        .filter(stay -> !stay.inAt().isAfter(at) && stay.outAt().isAfter(at))
+                        .mapToInt(stay -> positions(stay.lot(), planned))
+                        .sum())
+                .max()
+                .orElse(0);
+    }
+
+    /** What waits for a bake has its own number of positions, what runs takes one each. */
+    private static int positions(String tag, Shop planned) {
+        return planned.lots().stream()
+                .filter(lot -> lot.tag().equals(tag))
+                .mapToInt(Lot::positions)
+                .findFirst()
+                .orElse(1);
     }
 
     /** Heating up and cooling down, as far as they are seen. */

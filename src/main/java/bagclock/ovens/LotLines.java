@@ -4,6 +4,7 @@ import bagclock.core.oven.Lot;
 import bagclock.core.oven.Plan;
 import bagclock.core.oven.Programme;
 import bagclock.core.oven.Run;
+import bagclock.core.oven.WhyLate;
 import bagclock.ovens.Ovens.Waiting;
 import bagclock.platform.Texts;
 import java.time.Duration;
@@ -62,7 +63,9 @@ final class LotLines {
                 Integer.toString(lot.positions()),
                 planWords.programmes(lot),
                 needed(lot, now),
-                plan.runOf(lot.tag()).map(run -> in(run, now)).orElse(""),
+                plan.runOf(lot.tag())
+                        .flatMap(run -> plan.stay(lot.tag()).map(stay -> in(run, stay, now)))
+                        .orElse(""),
                 plan.stay(lot.tag())
                         .map(stay -> texts.at(stay.outAt(), now))
                         .orElseGet(() -> words.text("plan.lot.unplanned")),
@@ -79,12 +82,12 @@ final class LotLines {
         return words.weighed(said, lot.wish().weight());
     }
 
-    private String in(Run run, Instant now) {
+    private String in(Run run, Run.Stay stay, Instant now) {
         return words.text(
                 "plan.lot.in",
                 shop.nameOf(run.oven()),
                 texts.temperature(run.temperature()),
-                texts.at(run.startAt(), now));
+                texts.at(stay.inAt(), now));
     }
 
     private String early(Lot lot, Plan plan) {
@@ -98,6 +101,6 @@ final class LotLines {
     private List<String> why(Lot lot, Optional<Waiting> waiting, Instant now) {
         List<Programme> barred =
                 waiting.map(one -> LotOf.barredByCarrier(one.view(), now)).orElse(List.of());
-        return planWords.why(supposed.intake().shop(), lot, barred, now);
+        return planWords.why(WhyLate.of(supposed.intake().shop(), lot, barred), shop::nameOf, now);
     }
 }

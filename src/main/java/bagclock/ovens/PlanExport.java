@@ -64,6 +64,10 @@ final class PlanExport {
                                     run.oven(),
                                     texts.temperature(run.temperature()),
                                     String.join(", ", run.lots()))));
+            List<String> apart = Apart.of(run, words, texts::at);
+            if (!apart.isEmpty()) {
+                line(out, "DESCRIPTION:" + escaped(String.join(" ", apart)));
+            }
             line(out, "END:VEVENT");
         }
         line(out, "END:VCALENDAR");

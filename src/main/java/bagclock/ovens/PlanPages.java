@@ -3,7 +3,6 @@ package bagclock.ovens;
 import bagclock.core.oven.Held;
 import bagclock.core.oven.Plan;
 import bagclock.core.oven.PlanSum;
-import bagclock.core.oven.Replan;
 import bagclock.core.oven.Run;
 import bagclock.core.oven.Shop;
 import bagclock.core.oven.Span;
@@ -233,14 +232,7 @@ final class PlanPages {
         draft.changes().forEach(change -> told.add(planWords.change(change, now)));
         told.addAll(letGo(shown, now));
         told.addAll(inClosed(shown, now));
-        Replan.moved(before, plan)
-                .forEach(moved -> told.add(words.text(
-                        "plan.moved",
-                        moved.lot(),
-                        shown.shop().nameOf(moved.before().oven()),
-                        texts.at(moved.before().startAt(), now),
-                        shown.shop().nameOf(moved.after().oven()),
-                        texts.at(moved.after().startAt(), now))));
+        told.addAll(new MovedLots(words, texts, shown.shop()).of(before, plan, now));
         boolean isStale = !shown.shop().published().map(StoredPlan::id).equals(draft.basedOn());
         return new PlanPage.Draft(draft.id(), isStale, draft.search() == StoredPlan.Search.SEARCHING, lines, told);
     }
@@ -302,18 +294,16 @@ final class PlanPages {
                 .stream();
     }
 
-    /** Who joins a run or leaves it while it goes on. */
-    private List<String> apart(Run run, Instant now) {
-        List<String> apart = new ArrayList<>();
-        for (Run.Stay stay : run.stays()) {
-            if (stay.inAt().isAfter(run.startAt())) {
-                apart.add(words.text("plan.run.joins", stay.lot(), texts.at(stay.inAt(), now)));
-            }
-            if (stay.outAt().isBefore(run.endAt())) {
-                apart.add(words.text("plan.run.leaves", stay.lot(), texts.at(stay.outAt(), now)));
-            }
-        }
-        return apart;
+    /** Who joins a run or leaves it while it goes on, and what that costs the others. */
+    private List<String> apart(Shown shown, Run run, Instant now) {
+        List<String> apart = Apart.of(run, words, at -> texts.at(at, now));
+        int doorMin = shown.shop().rules().doorMin();
+        return apart.isEmpty() || doorMin <= 0
+                ? apart
+                : Stream.concat(
+                                apart.stream(),
+                                Stream.of(words.text("plan.run.opening", texts.span(Duration.ofMinutes(doorMin)))))
+                        .toList();
     }
 
     private PlanPage.RunLine runLine(Shown shown, Run run, Instant now) {
@@ -329,7 +319,7 @@ final class PlanPages {
                 texts.at(run.endAt(), now),
                 state(shown, run, isPinned),
                 run.lots(),
-                apart(run, now),
+                apart(shown, run, now),
                 isRunning || shown.isDraft() ? "" : texts.field(run.startAt()),
                 isPinned);
     }

@@ -3,7 +3,6 @@ package bagclock.ovens;
 import bagclock.core.oven.Bounds;
 import bagclock.core.oven.Lot;
 import bagclock.core.oven.Programme;
-import bagclock.core.oven.Shop;
 import bagclock.core.oven.WhyLate;
 import bagclock.core.oven.WhyLate.Remedy;
 import bagclock.platform.Texts;
@@ -12,6 +11,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -68,22 +68,21 @@ final class PlanWords {
     }
 
     /** Why a lot is late, then what would make it on time. */
-    List<String> why(Shop shop, Lot lot, List<Programme> barredByCarrier, Instant now) {
-        WhyLate why = WhyLate.of(shop, lot, barredByCarrier);
+    List<String> why(WhyLate why, UnaryOperator<String> nameOf, Instant now) {
         List<String> lines = new ArrayList<>();
         lines.add(words.text(
                 why.cause() == WhyLate.Cause.OVENS_TAKEN ? "plan.why.taken" : "plan.why.alone",
                 texts.at(why.aloneOutAt(), now)));
-        why.remedies().forEach(remedy -> lines.add(remedy(remedy, now)));
+        why.remedies().forEach(remedy -> lines.add(remedy(remedy, nameOf, now)));
         if (why.remedies().isEmpty()) {
             lines.add(words.text("plan.remedy.none"));
         }
         return lines;
     }
 
-    private String remedy(Remedy remedy, Instant now) {
+    private String remedy(Remedy remedy, UnaryOperator<String> nameOf, Instant now) {
         if (remedy instanceof Remedy.FirstPlace first) {
-            return words.text("plan.remedy.first", first.oven(), texts.at(first.outAt(), now));
+            return words.text("plan.remedy.first", nameOf.apply(first.oven()), texts.at(first.outAt(), now));
         } else if (remedy instanceof Remedy.HotterCarrier hotter) {
             return words.text(
                     "plan.remedy.hotter", texts.temperature(hotter.temperature()), texts.at(hotter.outAt(), now));
@@ -91,7 +90,7 @@ final class PlanWords {
             return words.text("plan.remedy.ready", texts.at(ready.at(), now));
         }
         Remedy.OvenBack back = (Remedy.OvenBack) remedy;
-        return words.text("plan.remedy.back", back.oven(), texts.at(back.outAt(), now));
+        return words.text("plan.remedy.back", nameOf.apply(back.oven()), texts.at(back.outAt(), now));
     }
 
     /** What a draft supposes. */

@@ -44,6 +44,10 @@ final class OvenShop implements AutoCloseable {
         return site;
     }
 
+    Database database() {
+        return database;
+    }
+
     Desk desk() {
         return desk;
     }
@@ -83,6 +87,11 @@ final class OvenShop implements AutoCloseable {
                 .first();
         assertThat(item).as("the card of " + tag).isNotNull();
         return item.parents().select("a[href*=/loads/]").first().attr("href");
+    }
+
+    /** Names and values of a form, one after the other, from {@code name=value;name=value}. */
+    static String[] fields(String pairs) {
+        return pairs.split("[=;]", -1);
     }
 
     /** What an answer says. */

@@ -384,27 +384,10 @@ class PlanSiteTest {
     @Test
     void rulesAreKeptAndRefusedWithWords() {
         String path = "/ovens/plan/rules";
-        assertThat(OvenShop.refusal(planner.submit(
-                        path,
-                        path,
-                        "opens",
-                        "9 am",
-                        "closes",
-                        "18:00",
-                        "fence",
-                        "60",
-                        "movePrice",
-                        "30",
-                        "coolDown",
-                        "15",
-                        "turnaround",
-                        "90",
-                        "change",
-                        "60",
-                        "search",
-                        "20",
-                        "door",
-                        "")))
+        String[] wrong =
+                OvenShop.fields("opens=9 am;closes=18:00;fence=60;movePrice=30;coolDown=15;turnaround=90;change=60;"
+                        + "search=20;door=");
+        assertThat(OvenShop.refusal(planner.submit(path, path, wrong)))
                 .contains("Write hours and minutes", "Must not be shorter");
         assertThat(planner.get(path).statusCode()).isEqualTo(200);
         assertThat(shop.person(Role.CLERK).get(path).statusCode()).isEqualTo(403);
