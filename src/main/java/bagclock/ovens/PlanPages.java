@@ -229,12 +229,25 @@ final class PlanPages {
                         Long.toString(missing(planned, before)),
                         Long.toString(missing(planned, plan))));
         List<String> told = new ArrayList<>();
-        draft.changes().forEach(change -> told.add(planWords.change(change, now)));
+        draft.changes().forEach(change -> told.add(planWords.change(change, shown.shop()::nameOf, now)));
+        draft.changes().stream()
+                .filter(change -> change.kind() == PlanChange.Kind.MOVE && isStaggered(shown, change.name()))
+                .map(change -> words.text("plan.change.together", change.name()))
+                .forEach(told::add);
         told.addAll(letGo(shown, now));
         told.addAll(inClosed(shown, now));
         told.addAll(new MovedLots(words, texts, shown.shop()).of(before, plan, now));
         boolean isStale = !shown.shop().published().map(StoredPlan::id).equals(draft.basedOn());
         return new PlanPage.Draft(draft.id(), isStale, draft.search() == StoredPlan.Search.SEARCHING, lines, told);
+    }
+
+    /** A run that somebody moves loses that. */
+    private static boolean isStaggered(Shown shown, String tag) {
+        return shown.shop()
+                .published()
+                .flatMap(plan -> plan.plan().runOf(tag))
+                .filter(Run::isStaggered)
+                .isPresent();
     }
 
     private PlanPage.Line line(String key, String before, String after) {

@@ -94,14 +94,18 @@ final class PlanWords {
     }
 
     /** What a draft supposes. */
-    String change(PlanChange change, Instant now) {
+    String change(PlanChange change, UnaryOperator<String> nameOf, Instant now) {
         return switch (change.kind()) {
             case NEED ->
                 change.fromAt() == null
                         ? words.text("plan.change.need.none", change.name())
                         : words.text("plan.change.need", change.name(), texts.at(change.fromAt(), now));
             case CLOSE ->
-                words.text("plan.change.close", change.name(), at(change.fromAt(), now), at(change.toAt(), now));
+                words.text(
+                        "plan.change.close",
+                        nameOf.apply(change.name()),
+                        at(change.fromAt(), now),
+                        at(change.toAt(), now));
             case RUSH ->
                 words.text(
                         "plan.change.rush",
@@ -112,7 +116,11 @@ final class PlanWords {
             case PIN -> words.text("plan.change.pin", change.name());
             case UNPIN -> words.text("plan.change.unpin", change.name());
             case MOVE ->
-                words.text("plan.change.move", change.name(), String.valueOf(change.oven()), at(change.fromAt(), now));
+                words.text(
+                        "plan.change.move",
+                        change.name(),
+                        nameOf.apply(String.valueOf(change.oven())),
+                        at(change.fromAt(), now));
         };
     }
 

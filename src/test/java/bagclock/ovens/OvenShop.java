@@ -7,17 +7,21 @@ import bagclock.HandClock;
 import bagclock.Site;
 import bagclock.Visitor;
 import bagclock.core.heat.Verdict;
+import bagclock.core.oven.Plan;
+import bagclock.core.oven.Run;
 import bagclock.desk.Desk;
 import bagclock.platform.Database;
 import bagclock.platform.Engine;
 import bagclock.platform.Role;
 import java.net.http.HttpResponse;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -87,6 +91,37 @@ final class OvenShop implements AutoCloseable {
                 .first();
         assertThat(item).as("the card of " + tag).isNotNull();
         return item.parents().select("a[href*=/loads/]").first().attr("href");
+    }
+
+    /** Publishes the published plan again with other runs. */
+    void publish(UnaryOperator<Run> change) {
+        PlanStore store = new PlanStore(database, (tx, topic) -> {});
+        StoredPlan before = store.published().orElseThrow();
+        Plan plan = new Plan(before.plan().runs().stream().map(change).toList());
+        StoredPlan draft = new StoredPlan(
+                Integer.toString(plan.hashCode()),
+                Optional.of(before.id()),
+                clock.instant(),
+                Optional.empty(),
+                StoredPlan.Search.DONE,
+                before.score(),
+                before.bounds(),
+                plan,
+                before.pinned(),
+                List.of());
+        store.add(draft, "test");
+        assertThat(store.publish(draft, "test", clock.instant())).isTrue();
+    }
+
+    /** A run, so much later. */
+    static Run later(Run run, Duration by) {
+        return new Run(
+                run.oven(),
+                run.temperature(),
+                run.stays().stream()
+                        .map(stay -> new Run.Stay(
+                                stay.lot(), stay.inAt().plus(by), stay.outAt().plus(by)))
+                        .toList());
     }
 
     /** Names and values of a form, one after the other, from {@code name=value;name=value}. */

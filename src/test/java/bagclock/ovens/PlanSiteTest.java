@@ -99,7 +99,7 @@ class PlanSiteTest {
     void aClosedOvenAndARushLotAreShownBeforeTheyCount() {
         String closed = draft(
                 "kind", "close", "closeOven", "OVEN-1", "closeFrom", "2026-03-12T14:30", "closeTo", "2026-03-14T08:00");
-        assertThat(text(closed)).contains("OVEN-1 is closed from", "Before and after");
+        assertThat(text(closed)).contains("Tall oven is closed from", "Before and after");
 
         String rush = draft(
                 "kind",
@@ -304,7 +304,7 @@ class PlanSiteTest {
                         "2026-03-22T08:00",
                         "shift",
                         "0")))
-                .contains("The run with " + first + " goes to OVEN-1");
+                .contains("The run with " + first + " goes to Tall oven");
 
         Document page = planner.page("/ovens/plan");
         String hot = page.select("tr:has(td:contains(125 °C)) input[name=moveTag]")

@@ -4,13 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bagclock.DemoShop;
 import bagclock.Visitor;
-import bagclock.core.oven.Plan;
 import bagclock.core.oven.Run;
 import bagclock.platform.Role;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.AfterAll;
@@ -33,28 +31,9 @@ class StaggeredSiteTest {
         planner = shop.person(Role.PLANNER);
         DemoShop.searchNothing(shop.site());
         assertThat(planner.submit(RULES, RULES, DOORS_ARE_OPENED).statusCode()).isEqualTo(303);
-        PlanStore store = new PlanStore(shop.database(), (tx, topic) -> {});
-        StoredPlan before = store.published().orElseThrow();
-        Run night = before.plan().runOf("T-436").orElseThrow();
-        assertThat(night.lots()).containsExactlyInAnyOrder("T-422", "T-423", "T-424", "T-436");
-        start = night.startAt();
-        StoredPlan draft = new StoredPlan(
-                "staggered",
-                Optional.of(before.id()),
-                shop.clock().instant(),
-                Optional.empty(),
-                StoredPlan.Search.DONE,
-                before.score(),
-                before.bounds(),
-                new Plan(before.plan().runs().stream()
-                        .map(run -> run.equals(night)
-                                ? staggered(night)
-                                : run.oven().equals("OVEN-3") ? later(run) : run)
-                        .toList()),
-                before.pinned(),
-                List.of());
-        store.add(draft, "test");
-        assertThat(store.publish(draft, "test", shop.clock().instant())).isTrue();
+        shop.publish(run -> run.lots().contains("T-436")
+                ? staggered(run)
+                : run.oven().equals("OVEN-3") ? OvenShop.later(run, Duration.ofHours(9)) : run);
     }
 
     @AfterAll
@@ -64,6 +43,8 @@ class StaggeredSiteTest {
 
     /** T-436 needs 7 h and is out after eight; T-423 comes when its place is free, for its 9 h; T-422 has had its own long before. */
     private static Run staggered(Run run) {
+        assertThat(run.lots()).containsExactlyInAnyOrder("T-422", "T-423", "T-424", "T-436");
+        start = run.startAt();
         return new Run(
                 run.oven(),
                 run.temperature(),
@@ -72,18 +53,6 @@ class StaggeredSiteTest {
                         new Run.Stay("T-424", start, after("PT18H30M")),
                         new Run.Stay("T-436", start, after("PT8H")),
                         new Run.Stay("T-423", after("PT8H"), after("PT18H30M"))));
-    }
-
-    private static Run later(Run run) {
-        return new Run(
-                run.oven(),
-                run.temperature(),
-                run.stays().stream()
-                        .map(stay -> new Run.Stay(
-                                stay.lot(),
-                                stay.inAt().plus(Duration.ofHours(9)),
-                                stay.outAt().plus(Duration.ofHours(9))))
-                        .toList());
     }
 
     private static Instant after(String time) {
@@ -143,5 +112,18 @@ class StaggeredSiteTest {
                         .startsWith("T-418, T-419: ")
                         .contains(" earlier in Bench oven, ")
                         .endsWith(" instead of Fri 12:50 (UTC)."));
+    }
+
+    @Test
+    void whoMovesTheRunByHandIsToldThatAllGoTogetherThen() {
+        String draft = Visitor.target(planner.submit(
+                "/ovens/plan",
+                "/ovens/plan/drafts",
+                OvenShop.fields("kind=move;moveTag=T-436;moveOven=OVEN-3;moveTo=2026-03-16T08:00;shift=0")));
+
+        assertThat(planner.page(draft)
+                        .select("section[aria-labelledby=draft-title]")
+                        .text())
+                .contains("The run with T-436 goes to Bench oven", "all go in and come out together");
     }
 }

@@ -32,6 +32,12 @@ public record Run(String oven, Celsius temperature, List<Stay> stays) {
         return stays.stream().map(Stay::outAt).max(Comparator.naturalOrder()).orElseThrow();
     }
 
+    /** Whether a lot joins it or leaves it while it goes on. */
+    public boolean isStaggered() {
+        return stays.stream()
+                .anyMatch(stay -> stay.inAt().isAfter(startAt()) || stay.outAt().isBefore(endAt()));
+    }
+
     /** Its lots. */
     public List<String> lots() {
         return stays.stream().map(Stay::lot).toList();
