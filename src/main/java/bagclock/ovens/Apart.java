@@ -14,10 +14,10 @@ final class Apart {
     static List<String> of(Run run, OvenWords words, Function<Instant, String> at) {
         List<String> apart = new ArrayList<>();
         for (Run.Stay stay : run.stays()) {
-            if (stay.inAt().isAfter(run.startAt())) {
+            if (run.joins(stay)) {
                 apart.add(words.text("plan.run.joins", stay.lot(), at.apply(stay.inAt())));
             }
-            if (stay.outAt().isBefore(run.endAt())) {
+            if (run.leaves(stay)) {
                 apart.add(words.text("plan.run.leaves", stay.lot(), at.apply(stay.outAt())));
             }
         }

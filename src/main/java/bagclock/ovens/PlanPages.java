@@ -229,11 +229,12 @@ final class PlanPages {
                         Long.toString(missing(planned, before)),
                         Long.toString(missing(planned, plan))));
         List<String> told = new ArrayList<>();
-        draft.changes().forEach(change -> told.add(planWords.change(change, shown.shop()::nameOf, now)));
-        draft.changes().stream()
-                .filter(change -> change.kind() == PlanChange.Kind.MOVE && isStaggered(shown, change.name()))
-                .map(change -> words.text("plan.change.together", change.name()))
-                .forEach(told::add);
+        for (PlanChange change : draft.changes()) {
+            told.add(planWords.change(change, shown.shop()::nameOf, now));
+            if (change.kind() == PlanChange.Kind.MOVE && isStaggered(shown, change.name())) {
+                told.add(words.text("plan.change.together", change.name()));
+            }
+        }
         told.addAll(letGo(shown, now));
         told.addAll(inClosed(shown, now));
         told.addAll(new MovedLots(words, texts, shown.shop()).of(before, plan, now));

@@ -48,10 +48,6 @@ final class OvenShop implements AutoCloseable {
         return site;
     }
 
-    Database database() {
-        return database;
-    }
-
     Desk desk() {
         return desk;
     }

@@ -17,8 +17,6 @@ final class PricedOven {
     /** Less the state after it: a frozen run of this cell is over. */
     private static final int PASSED = -3;
 
-    private static final int[] NOTHING = {};
-
     private final Problem problem;
     private final Cells cells;
     private final Problem.Terms terms;
@@ -26,6 +24,7 @@ final class PricedOven {
     private final int[][] change;
     private final int[] blockedFrom;
     private final int[] nextFixed;
+    private final int[][] statesOfShort;
     private final double[][] onward;
     private final double[][] upTo;
     private final double[][] fromStart;
@@ -54,6 +53,9 @@ final class PricedOven {
                 IntStream.rangeClosed(0, cells.count()).map(this::blockedFrom).toArray();
         this.nextFixed =
                 IntStream.rangeClosed(0, cells.count()).map(this::nextFixed).toArray();
+        this.statesOfShort = IntStream.rangeClosed(0, cells.count())
+                .mapToObj(this::statesOfShort)
+                .toArray(int[][]::new);
         this.onward = new double[cells.count() + 1][states];
         this.upTo = new double[cells.count() + 1][states];
         this.fromStart = new double[cells.count() + 1][states];
@@ -180,7 +182,7 @@ final class PricedOven {
 
     /** A frozen run that is over in a cell leaves its temperature; what begins in that cell may be before or after it. */
     private void passFrozen(int cell) {
-        for (int after : statesOfShort(cell)) {
+        for (int after : statesOfShort[cell]) {
             for (int state = 0; state < onward[cell].length; state++) {
                 if (onward[cell][after] < onward[cell][state]) {
                     onward[cell][state] = onward[cell][after];
@@ -190,15 +192,14 @@ final class PricedOven {
         }
     }
 
+    /** The states after frozen runs that are over in the cell in which they begin. */
     private int[] statesOfShort(int cell) {
         int[] fixed = terms.fixed();
-        return fixed.length == 0
-                ? NOTHING
-                : IntStream.range(0, fixed.length / 3)
-                        .map(number -> number * 3)
-                        .filter(at -> cells.of(fixed[at]) == cell && isShort(at))
-                        .map(at -> fixed[at + 2] + 1)
-                        .toArray();
+        return IntStream.range(0, fixed.length / 3)
+                .map(number -> number * 3)
+                .filter(at -> cells.of(fixed[at]) == cell && isShort(at))
+                .map(at -> fixed[at + 2] + 1)
+                .toArray();
     }
 
     /** What the best day that was sought last costs. */
@@ -280,7 +281,7 @@ final class PricedOven {
     }
 
     private void passFrozenForward(int cell) {
-        for (int after : statesOfShort(cell)) {
+        for (int after : statesOfShort[cell]) {
             reach(cell, after, least(upTo[cell]));
         }
     }

@@ -1,6 +1,7 @@
 package bagclock.core.oven;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -45,7 +46,10 @@ public final class Replan {
     }
 
     /** A lot that has another oven, or starts more than an hour earlier or later. */
-    public record Moved(String lot, Run before, Run after) {}
+    public record Moved(String lot, Place before, Place after) {}
+
+    /** An oven, and when a lot goes into it. */
+    public record Place(String oven, Instant inAt) {}
 
     /** The lots that two plans have in common, and that the second moves. */
     public static List<Moved> moved(Plan before, Plan after) {
@@ -53,14 +57,13 @@ public final class Replan {
         for (Run run : before.runs()) {
             for (Run.Stay stay : run.stays()) {
                 after.runOf(stay.lot()).ifPresent(other -> {
-                    Duration shift = Duration.between(
-                                    stay.inAt(),
-                                    after.stay(stay.lot()).orElseThrow().inAt())
-                            .abs();
+                    Instant inAt = after.stay(stay.lot()).orElseThrow().inAt();
+                    Duration shift = Duration.between(stay.inAt(), inAt).abs();
                     boolean isSteady =
                             other.oven().equals(run.oven()) && shift.toMinutes() <= Problem.Anchor.STEADY_MIN;
                     if (!isSteady) {
-                        moved.add(new Moved(stay.lot(), run, other));
+                        Place from = new Place(run.oven(), stay.inAt());
+                        moved.add(new Moved(stay.lot(), from, new Place(other.oven(), inAt)));
                     }
                 });
             }

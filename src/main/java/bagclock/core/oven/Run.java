@@ -34,8 +34,17 @@ public record Run(String oven, Celsius temperature, List<Stay> stays) {
 
     /** Whether a lot joins it or leaves it while it goes on. */
     public boolean isStaggered() {
-        return stays.stream()
-                .anyMatch(stay -> stay.inAt().isAfter(startAt()) || stay.outAt().isBefore(endAt()));
+        return stays.stream().anyMatch(stay -> joins(stay) || leaves(stay));
+    }
+
+    /** Whether one of its lots goes in after its first. */
+    public boolean joins(Stay stay) {
+        return stay.inAt().isAfter(startAt());
+    }
+
+    /** Whether one of its lots comes out before its last. */
+    public boolean leaves(Stay stay) {
+        return stay.outAt().isBefore(endAt());
     }
 
     /** Its lots. */

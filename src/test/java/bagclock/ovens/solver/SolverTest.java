@@ -168,6 +168,7 @@ class SolverTest {
 
         assertThat(answer.ending()).isEqualTo(Ending.DONE);
         assertThat(answer.found().score().compareTo(start.score())).isLessThanOrEqualTo(0);
+        assertThat(answer.found().bounds().late()).isPresent();
         assertThat(answer.found().bounds().late().orElse(0))
                 .isLessThanOrEqualTo(answer.found().score().late());
         Plan plan = replan.minutes().plan(answer.found().sketch());
